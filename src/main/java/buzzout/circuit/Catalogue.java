@@ -1,0 +1,26 @@
+package buzzout.circuit;
+
+import buzzout.plan.Plan;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Every fault that can be supposed of a plan's board. */
+public final class Catalogue {
+    private Catalogue() {}
+
+    public static List<Fault> of(Plan plan) {
+        return Stream.of(FaultKind.values()).flatMap(kind -> kind.all(plan)).toList();
+    }
+
+    /** The fault with this code; a code cut short before a colon means the first that it begins. */
+    public static Optional<Fault> find(Plan plan, String code) {
+        List<Fault> all = of(plan);
+        return all.stream()
+                .filter(fault -> fault.code(plan).equals(code))
+                .findFirst()
+                .or(() -> all.stream()
+                        .filter(fault -> fault.code(plan).startsWith(code + ":"))
+                        .findFirst());
+    }
+}

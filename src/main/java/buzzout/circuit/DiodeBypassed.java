@@ -1,0 +1,44 @@
+package buzzout.circuit;
+
+import buzzout.plan.Key;
+import buzzout.plan.Plan;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** A key's diode conducts both ways: bridged with solder, or broken down. */
+public record DiodeBypassed(int key) implements Fault {
+    static Stream<Fault> all(Plan plan) {
+        return plan.keys().stream().map(Key::index).map(DiodeBypassed::new);
+    }
+
+    @Override
+    public FaultKind kind() {
+        return FaultKind.DIODE_BYPASSED;
+    }
+
+    @Override
+    public void change(Wiring wiring) {
+        wiring.bypassDiode(wiring.plan().keys().get(key));
+    }
+
+    @Override
+    public Set<Part> parts() {
+        return Set.of(new Part.DiodePart(key));
+    }
+
+    @Override
+    public String code(Plan plan) {
+        return kind().code() + ":" + plan.keys().get(key).name();
+    }
+
+    @Override
+    public String says(Plan plan) {
+        return "the diode of " + plan.keys().get(key).name() + " is bypassed, so that current flows both ways";
+    }
+
+    @Override
+    public String repair(Plan plan) {
+        return "Look for solder or a leg across the diode of "
+                + plan.keys().get(key).name() + "; if there is none, replace the diode.";
+    }
+}

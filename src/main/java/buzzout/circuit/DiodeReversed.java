@@ -1,0 +1,44 @@
+package buzzout.circuit;
+
+import buzzout.plan.Key;
+import buzzout.plan.Plan;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** A key's diode sits the other way round than planned. */
+public record DiodeReversed(int key) implements Fault {
+    static Stream<Fault> all(Plan plan) {
+        return plan.keys().stream().map(Key::index).map(DiodeReversed::new);
+    }
+
+    @Override
+    public FaultKind kind() {
+        return FaultKind.DIODE_REVERSED;
+    }
+
+    @Override
+    public void change(Wiring wiring) {
+        wiring.turnDiode(wiring.plan().keys().get(key));
+    }
+
+    @Override
+    public Set<Part> parts() {
+        return Set.of(new Part.DiodePart(key));
+    }
+
+    @Override
+    public String code(Plan plan) {
+        return kind().code() + ":" + plan.keys().get(key).name();
+    }
+
+    @Override
+    public String says(Plan plan) {
+        return "the diode of " + plan.keys().get(key).name() + " sits the wrong way round";
+    }
+
+    @Override
+    public String repair(Plan plan) {
+        return "Unsolder the diode of " + plan.keys().get(key).name() + " and turn it, so that its stripe faces the "
+                + plan.stripe().word() + ".";
+    }
+}

@@ -1,0 +1,49 @@
+package buzzout.circuit;
+
+import buzzout.plan.Key;
+import buzzout.plan.NetKind;
+import buzzout.plan.Plan;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** A key's own branch is open: its switch, its diode, or a joint of theirs. */
+public record KeyOpen(int key) implements Fault {
+    static Stream<Fault> all(Plan plan) {
+        return plan.keys().stream().map(Key::index).map(KeyOpen::new);
+    }
+
+    @Override
+    public FaultKind kind() {
+        return FaultKind.KEY_OPEN;
+    }
+
+    @Override
+    public void change(Wiring wiring) {
+        wiring.openKey(wiring.plan().keys().get(key));
+    }
+
+    @Override
+    public Set<Part> parts() {
+        return Set.of(
+                new Part.SwitchPart(key),
+                new Part.DiodePart(key),
+                new Part.EndPart(key, NetKind.ROW),
+                new Part.EndPart(key, NetKind.COLUMN));
+    }
+
+    @Override
+    public String code(Plan plan) {
+        return kind().code() + ":" + plan.keys().get(key).name();
+    }
+
+    @Override
+    public String says(Plan plan) {
+        return plan.keys().get(key).name() + " never conducts: its switch, its diode or one of their joints is open";
+    }
+
+    @Override
+    public String repair(Plan plan) {
+        return "Reheat the switch pins and both ends of the diode of "
+                + plan.keys().get(key).name() + "; if it stays silent, replace the diode, then the switch.";
+    }
+}

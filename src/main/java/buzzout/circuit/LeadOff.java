@@ -1,0 +1,50 @@
+package buzzout.circuit;
+
+import buzzout.plan.Net;
+import buzzout.plan.Plan;
+import buzzout.plan.SolderSide;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** The lead from a net to its controller pin does not conduct. */
+public record LeadOff(int net) implements Fault {
+    static Stream<Fault> all(Plan plan) {
+        return IntStream.range(0, plan.nets().size()).mapToObj(LeadOff::new);
+    }
+
+    @Override
+    public FaultKind kind() {
+        return FaultKind.LEAD_OFF;
+    }
+
+    @Override
+    public void change(Wiring wiring) {
+        wiring.takeLeadOff(net);
+    }
+
+    @Override
+    public Set<Part> parts() {
+        return Set.of(new Part.LeadPart(net));
+    }
+
+    @Override
+    public String code(Plan plan) {
+        return kind().code() + ":" + plan.nets().get(net).name();
+    }
+
+    @Override
+    public String says(Plan plan) {
+        Net on = plan.nets().get(net);
+        return "the lead of " + on.name() + " to pin " + on.pin() + " is off";
+    }
+
+    @Override
+    public String repair(Plan plan) {
+        Net on = plan.nets().get(net);
+        return "Reheat the lead of " + on.name() + " at the "
+                + SolderSide.keyAt(plan, on, on.leadJoint()).name()
+                + " joint (" + SolderSide.joint(plan, on, on.leadJoint()) + ", solder side) and at controller pin "
+                + on.pin() + ".";
+    }
+}

@@ -1,0 +1,54 @@
+package buzzout.circuit;
+
+import buzzout.plan.Net;
+import buzzout.plan.Plan;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Two leads are soldered to each other's controller pins; {@code net} is the lower index. */
+public record LeadsSwapped(int net, int otherNet) implements Fault {
+    static Stream<Fault> all(Plan plan, boolean neighbours) {
+        int nets = plan.nets().size();
+        return IntStream.range(0, nets)
+                .boxed()
+                .flatMap(net -> IntStream.range(net + 1, nets)
+                        .filter(other -> (other == net + 1) == neighbours)
+                        .mapToObj(other -> new LeadsSwapped(net, other)));
+    }
+
+    @Override
+    public FaultKind kind() {
+        return otherNet == net + 1 ? FaultKind.LEADS_SWAPPED : FaultKind.FAR_LEADS_SWAPPED;
+    }
+
+    @Override
+    public void change(Wiring wiring) {
+        wiring.swapLeads(net, otherNet);
+    }
+
+    @Override
+    public Set<Part> parts() {
+        return Set.of(new Part.LeadPart(net), new Part.LeadPart(otherNet));
+    }
+
+    @Override
+    public String code(Plan plan) {
+        return kind().code() + ":" + plan.nets().get(net).name() + ":"
+                + plan.nets().get(otherNet).name();
+    }
+
+    @Override
+    public String says(Plan plan) {
+        return "the leads of " + plan.nets().get(net).name() + " and "
+                + plan.nets().get(otherNet).name() + " are swapped at the controller";
+    }
+
+    @Override
+    public String repair(Plan plan) {
+        Net one = plan.nets().get(net);
+        Net other = plan.nets().get(otherNet);
+        return "Move the lead of " + one.name() + " to pin " + one.pin() + " and the lead of " + other.name()
+                + " to pin " + other.pin() + ", or accept the board as wired.";
+    }
+}

@@ -1,0 +1,64 @@
+package buzzout.circuit;
+
+import buzzout.plan.Link;
+import buzzout.plan.Net;
+import buzzout.plan.Plan;
+import buzzout.plan.SolderSide;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** A link of a row or column, or a jumper, does not conduct. */
+public record LinkOpen(int net, int link, boolean jumper) implements Fault {
+    static Stream<Fault> all(Plan plan, boolean jumpers) {
+        return IntStream.range(0, plan.nets().size()).boxed().flatMap(net -> {
+            var links = plan.nets().get(net).links();
+            return IntStream.range(0, links.size())
+                    .filter(link -> links.get(link).jumper() == jumpers)
+                    .mapToObj(link -> new LinkOpen(net, link, jumpers));
+        });
+    }
+
+    @Override
+    public FaultKind kind() {
+        return jumper ? FaultKind.JUMPER_OFF : FaultKind.LINK_OPEN;
+    }
+
+    @Override
+    public void change(Wiring wiring) {
+        wiring.openLink(net, link);
+    }
+
+    @Override
+    public Set<Part> parts() {
+        return Set.of(new Part.LinkPart(net, link));
+    }
+
+    @Override
+    public String code(Plan plan) {
+        Net on = plan.nets().get(net);
+        return kind().code() + ":" + on.name() + ":"
+                + SolderSide.keyAt(plan, on, planned(plan).from()).name() + ":"
+                + SolderSide.keyAt(plan, on, planned(plan).to()).name();
+    }
+
+    @Override
+    public String says(Plan plan) {
+        Net on = plan.nets().get(net);
+        return (jumper ? "the jumper of " + on.name() + " is off between " : on.name() + " is open between ")
+                + SolderSide.between(plan, on, planned(plan));
+    }
+
+    @Override
+    public String repair(Plan plan) {
+        Net on = plan.nets().get(net);
+        return "Reheat both joints of " + on.name() + " between " + SolderSide.between(plan, on, planned(plan)) + " ("
+                + SolderSide.joint(plan, on, planned(plan).from()) + " and "
+                + SolderSide.joint(plan, on, planned(plan).to()) + ", solder side), or replace the "
+                + (jumper ? "jumper" : "link") + ".";
+    }
+
+    private Link planned(Plan plan) {
+        return plan.nets().get(net).links().get(link);
+    }
+}

@@ -1,0 +1,47 @@
+package buzzout.circuit;
+
+import buzzout.plan.NetKind;
+import buzzout.plan.Plan;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** The board was wired from behind as if from the front: the column leads run in the opposite order. */
+public record MirrorImage() implements Fault {
+    static Stream<Fault> all(Plan plan) {
+        return plan.nets(NetKind.COLUMN).size() > 2 ? Stream.of(new MirrorImage()) : Stream.of();
+    }
+
+    @Override
+    public FaultKind kind() {
+        return FaultKind.MIRROR_IMAGE;
+    }
+
+    @Override
+    public void change(Wiring wiring) {
+        int first = wiring.plan().nets(NetKind.ROW).size();
+        int last = wiring.plan().nets().size() - 1;
+        for (int net = first, other = last; net < other; net++, other--) {
+            wiring.swapLeads(net, other);
+        }
+    }
+
+    @Override
+    public Set<Part> parts() {
+        return Set.of(Part.Whole.SIDES);
+    }
+
+    @Override
+    public String code(Plan plan) {
+        return kind().code();
+    }
+
+    @Override
+    public String says(Plan plan) {
+        return "the whole board is wired as its mirror image";
+    }
+
+    @Override
+    public String repair(Plan plan) {
+        return "Turn the order of the column leads at the controller round, or accept the board as wired.";
+    }
+}

@@ -1,0 +1,128 @@
+package buzzout.circuit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** A set of pairs over at most 64 pins. Immutable. */
+public final class Pairs {
+    public static final Pairs NONE = new Pairs(new long[0]);
+
+    /** The pins that read low, as a bit set, for each driven pin; no trailing zero words. */
+    private final long[] readsLow;
+
+    private Pairs(long[] readsLow) {
+        int length = readsLow.length;
+        while (length > 0 && readsLow[length - 1] == 0) {
+            length--;
+        }
+        this.readsLow = length == readsLow.length ? readsLow : Arrays.copyOf(readsLow, length);
+    }
+
+    /** The pairs of a sweep: one word for each driven pin, bit b set where pin b reads low. */
+    public static Pairs ofSweep(long[] readsLow) {
+        return new Pairs(readsLow.clone());
+    }
+
+    public static Pairs of(Pair... pairs) {
+        return of(Arrays.asList(pairs));
+    }
+
+    public static Pairs of(Iterable<Pair> pairs) {
+        long[] words = new long[Long.SIZE];
+        for (Pair pair : pairs) {
+            words[pair.low()] |= 1L << pair.reads();
+        }
+        return new Pairs(words);
+    }
+
+    /** The pins that read low while {@code low} is driven, as a bit set. */
+    public long readsLow(int low) {
+        return low < readsLow.length ? readsLow[low] : 0;
+    }
+
+    public boolean contains(Pair pair) {
+        return (readsLow(pair.low()) >>> pair.reads() & 1) != 0;
+    }
+
+    public boolean containsAll(Pairs others) {
+        return others.minus(this).isEmpty();
+    }
+
+    public Pairs with(Pair pair) {
+        return plus(of(pair));
+    }
+
+    public Pairs without(Pair pair) {
+        return minus(of(pair));
+    }
+
+    public Pairs plus(Pairs others) {
+        long[] words = Arrays.copyOf(readsLow, Math.max(readsLow.length, others.readsLow.length));
+        for (int low = 0; low < others.readsLow.length; low++) {
+            words[low] |= others.readsLow[low];
+        }
+        return new Pairs(words);
+    }
+
+    public Pairs minus(Pairs others) {
+        long[] words = readsLow.clone();
+        for (int low = 0; low < Math.min(words.length, others.readsLow.length); low++) {
+            words[low] &= ~others.readsLow[low];
+        }
+        return new Pairs(words);
+    }
+
+    public Pairs and(Pairs others) {
+        long[] words = Arrays.copyOf(readsLow, Math.min(readsLow.length, others.readsLow.length));
+        for (int low = 0; low < words.length; low++) {
+            words[low] &= others.readsLow[low];
+        }
+        return new Pairs(words);
+    }
+
+    public boolean isEmpty() {
+        return readsLow.length == 0;
+    }
+
+    public int count() {
+        int count = 0;
+        for (long word : readsLow) {
+            count += Long.bitCount(word);
+        }
+        return count;
+    }
+
+    /** In the order of the driven pin, then of the reading pin. */
+    public List<Pair> list() {
+        List<Pair> pairs = new ArrayList<>();
+        for (int low = 0; low < readsLow.length; low++) {
+            for (long word = readsLow[low]; word != 0; word &= word - 1) {
+                pairs.add(new Pair(low, Long.numberOfTrailingZeros(word)));
+            }
+        }
+        return pairs;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Pairs pairs && Arrays.equals(readsLow, pairs.readsLow);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(readsLow);
+    }
+
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder("{");
+        for (Pair pair : list()) {
+            text.append(text.length() > 1 ? " " : "")
+                    .append(pair.low())
+                    .append("→")
+                    .append(pair.reads());
+        }
+        return text.append('}').toString();
+    }
+}

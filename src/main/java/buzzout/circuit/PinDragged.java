@@ -1,0 +1,47 @@
+package buzzout.circuit;
+
+import buzzout.plan.Net;
+import buzzout.plan.Plan;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** A pin is loaded, as by a LED to ground, and rises only to a level between low and high. */
+public record PinDragged(int net) implements Fault {
+    static Stream<Fault> all(Plan plan) {
+        return IntStream.range(0, plan.nets().size()).mapToObj(PinDragged::new);
+    }
+
+    @Override
+    public FaultKind kind() {
+        return FaultKind.PIN_DRAGGED;
+    }
+
+    @Override
+    public void change(Wiring wiring) {
+        wiring.dragPin(net);
+    }
+
+    @Override
+    public Set<Part> parts() {
+        return Set.of(new Part.PinPart(net));
+    }
+
+    @Override
+    public String code(Plan plan) {
+        return kind().code() + ":" + plan.nets().get(net).name();
+    }
+
+    @Override
+    public String says(Plan plan) {
+        Net on = plan.nets().get(net);
+        return "pin " + on.pin() + " of " + on.name() + " cannot rise: something loads it";
+    }
+
+    @Override
+    public String repair(Plan plan) {
+        Net on = plan.nets().get(net);
+        return "Look for a LED or a strap on pin " + on.pin() + " (" + on.name()
+                + ") of the controller; remove it or use another pin and change the plan.";
+    }
+}

@@ -1,0 +1,47 @@
+package buzzout.circuit;
+
+import buzzout.plan.Net;
+import buzzout.plan.Plan;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** A pin is tied to ground and reads low whatever is driven. */
+public record PinLow(int net) implements Fault {
+    static Stream<Fault> all(Plan plan) {
+        return IntStream.range(0, plan.nets().size()).mapToObj(PinLow::new);
+    }
+
+    @Override
+    public FaultKind kind() {
+        return FaultKind.PIN_LOW;
+    }
+
+    @Override
+    public void change(Wiring wiring) {
+        wiring.groundPin(net);
+    }
+
+    @Override
+    public Set<Part> parts() {
+        return Set.of(new Part.PinPart(net));
+    }
+
+    @Override
+    public String code(Plan plan) {
+        return kind().code() + ":" + plan.nets().get(net).name();
+    }
+
+    @Override
+    public String says(Plan plan) {
+        Net on = plan.nets().get(net);
+        return "pin " + on.pin() + " of " + on.name() + " is held low";
+    }
+
+    @Override
+    public String repair(Plan plan) {
+        Net on = plan.nets().get(net);
+        return "Look for solder or a wire between pin " + on.pin() + " (" + on.name()
+                + ") and ground; if there is none, the pin may be dead: use another and change the plan.";
+    }
+}

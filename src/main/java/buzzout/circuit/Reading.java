@@ -1,0 +1,14 @@
+package buzzout.circuit;
+
+/**
+ * What a sweep should read.
+ *
+ * @param low the pairs that surely read low
+ * @param between the pairs whose level lies between a sure low and a sure high, so that they may read either way
+ */
+public record Reading(Pairs low, Pairs between) {
+    /** Whether a sweep that read exactly these pairs low agrees. */
+    public boolean agreesWith(Pairs seen) {
+        return seen.containsAll(low) && low.plus(between).containsAll(seen);
+    }
+}

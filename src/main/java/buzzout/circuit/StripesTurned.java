@@ -1,0 +1,43 @@
+package buzzout.circuit;
+
+import buzzout.plan.Plan;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Every diode sits the other way round than planned. */
+public record StripesTurned() implements Fault {
+    static Stream<Fault> all() {
+        return Stream.of(new StripesTurned());
+    }
+
+    @Override
+    public FaultKind kind() {
+        return FaultKind.STRIPES_TURNED;
+    }
+
+    @Override
+    public void change(Wiring wiring) {
+        wiring.turnAllDiodes();
+    }
+
+    @Override
+    public Set<Part> parts() {
+        return Set.of(Part.Whole.STRIPES);
+    }
+
+    @Override
+    public String code(Plan plan) {
+        return kind().code();
+    }
+
+    @Override
+    public String says(Plan plan) {
+        return "every diode sits the other way round than planned";
+    }
+
+    @Override
+    public String repair(Plan plan) {
+        return "Nothing needs the iron: set stripe = \"" + plan.stripe().other().word()
+                + "\" in the plan and tell the firmware the same.";
+    }
+}

@@ -1,0 +1,44 @@
+package buzzout.circuit;
+
+import buzzout.plan.Key;
+import buzzout.plan.Plan;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** A switch conducts without being pressed. */
+public record SwitchHeld(int key) implements Fault {
+    static Stream<Fault> all(Plan plan) {
+        return plan.keys().stream().map(Key::index).map(SwitchHeld::new);
+    }
+
+    @Override
+    public FaultKind kind() {
+        return FaultKind.SWITCH_HELD;
+    }
+
+    @Override
+    public void change(Wiring wiring) {
+        wiring.holdSwitch(wiring.plan().keys().get(key));
+    }
+
+    @Override
+    public Set<Part> parts() {
+        return Set.of(new Part.SwitchPart(key));
+    }
+
+    @Override
+    public String code(Plan plan) {
+        return kind().code() + ":" + plan.keys().get(key).name();
+    }
+
+    @Override
+    public String says(Plan plan) {
+        return "the switch of " + plan.keys().get(key).name() + " conducts without a press";
+    }
+
+    @Override
+    public String repair(Plan plan) {
+        return "Free the key " + plan.keys().get(key).name()
+                + " if it is stuck, look for solder across its two switch pins, else replace the switch.";
+    }
+}

@@ -1,0 +1,5 @@
+/** Commands and exit codes. */
+@NullMarked
+package buzzout.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,19 @@
+package buzzout.diagnosis;
+
+import java.util.List;
+
+/**
+ * What is wrong with the board, as far as the evidence tells.
+ *
+ * @param findings most probable first
+ * @param unexplored how much probability the search left unexplored, at most
+ * @param troubles sentences about evidence that cannot be right, such as a log from another plan
+ */
+public record Diagnosis(List<Finding> findings, double unexplored, List<String> troubles) {
+    public static final Diagnosis NOTHING_YET = new Diagnosis(List.of(), 0, List.of());
+
+    public Diagnosis {
+        findings = List.copyOf(findings);
+        troubles = List.copyOf(troubles);
+    }
+}

@@ -1,0 +1,23 @@
+package buzzout.diagnosis;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A fault, or several that the evidence cannot tell apart.
+ *
+ * @param suspects most probable first, at least one
+ * @param probability that one of the suspects is so
+ * @param because sentences: what was seen that says so
+ * @param settle what to do next to tell the suspects apart, where there are several or doubt remains
+ */
+public record Finding(List<Suspect> suspects, double probability, List<String> because, Optional<String> settle) {
+    public Finding {
+        suspects = List.copyOf(suspects);
+        because = List.copyOf(because);
+    }
+
+    public Suspect first() {
+        return suspects.get(0);
+    }
+}

@@ -1,0 +1,6 @@
+package buzzout.diagnosis;
+
+import buzzout.circuit.Fault;
+
+/** One fault and the probability that the board has it, given the evidence. */
+public record Suspect(Fault fault, double probability) {}

@@ -1,0 +1,14 @@
+package buzzout.plan;
+
+/**
+ * One switch with its diode.
+ *
+ * @param index its place in the plan's keys
+ * @param row index of its row in the plan's nets
+ * @param column index of its column in the plan's nets
+ */
+public record Key(int index, String name, int row, int column, Place place) {
+    public int net(NetKind kind) {
+        return kind == NetKind.ROW ? row : column;
+    }
+}

@@ -1,0 +1,5 @@
+/** The terminal screen. */
+@NullMarked
+package buzzout.screen;
+
+import org.jspecify.annotations.NullMarked;

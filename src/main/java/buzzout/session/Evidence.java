@@ -1,0 +1,12 @@
+package buzzout.session;
+
+import java.util.List;
+
+/** All observations of a session that still count, in the order in which they were made. */
+public record Evidence(List<Observation> observations) {
+    public static final Evidence NONE = new Evidence(List.of());
+
+    public Evidence {
+        observations = List.copyOf(observations);
+    }
+}

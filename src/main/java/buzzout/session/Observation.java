@@ -1,0 +1,31 @@
+package buzzout.session;
+
+import buzzout.circuit.Pairs;
+import java.util.Set;
+
+/**
+ * What conducted while the person did something; the evidence that a diagnosis weighs.
+ *
+ * @param hands what was done
+ * @param seen every pair that conducted meanwhile, those of the quiet check included
+ */
+public record Observation(Hands hands, Pairs seen) {
+    /** What the person's hands did. */
+    public sealed interface Hands {
+        /** Nothing was pressed. */
+        record Off() implements Hands {}
+
+        /** One key was pressed, the person's choice; the program does not know which. */
+        record SomeKey() implements Hands {}
+
+        /** The named key was meant; a slip of the finger is possible. */
+        record Meant(int key) implements Hands {}
+
+        /** These keys were held together. */
+        record Together(Set<Integer> keys) implements Hands {
+            public Together {
+                keys = Set.copyOf(keys);
+            }
+        }
+    }
+}
