@@ -9,6 +9,6 @@ package buzzout.circuit;
  */
 public record Pair(int low, int reads) {
     public Pair turned() {
-        return new Pair(reads, low);
+        return new Pair(/* low= */ reads, /* reads= */ low);
     }
 }
