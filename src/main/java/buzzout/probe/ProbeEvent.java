@@ -12,10 +12,13 @@ public sealed interface ProbeEvent {
     record WholeState(long micros, Pairs pairs) implements ProbeEvent {}
 
     /**
+     * A pair closed.
+     *
      * @param micros when the probe saw it, in microseconds since it began to sweep; never wraps
      */
     record Closed(long micros, Pair pair) implements ProbeEvent {}
 
+    /** A pair opened; times as in {@link Closed}. */
     record Opened(long micros, Pair pair) implements ProbeEvent {}
 
     /** So many changes never arrived; a {@link WholeState} follows. */
