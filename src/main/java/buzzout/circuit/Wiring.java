@@ -12,7 +12,7 @@ import java.util.List;
  * The netlist of one board as it is soldered, open to change by faults.
  *
  * <p>Nodes: first the pins, one for each net and then the spare pin; then every net's joints, net by net in solder
- * order; then one node inside each key, between its switch and its diode; last, ground.
+ * order; last, ground.
  */
 public final class Wiring {
     /** How a key's diode sits. */
@@ -24,7 +24,6 @@ public final class Wiring {
 
     private final Plan plan;
     private final int[] firstJoint;
-    private final int firstInside;
     private final int ground;
 
     private final int[] leadJoint;
@@ -45,13 +44,12 @@ public final class Wiring {
         this.plan = plan;
         int nets = plan.nets().size();
         firstJoint = new int[nets];
-        int node = plan.pins().size();
+        int node = pins();
         for (int net = 0; net < nets; net++) {
             firstJoint[net] = node;
             node += plan.nets().get(net).joints().size();
         }
-        firstInside = node;
-        ground = firstInside + plan.keys().size();
+        ground = node;
         leadJoint = new int[nets];
         leadPin = new int[nets];
         openLinks = new ArrayList<>(nets);
@@ -134,6 +132,10 @@ public final class Wiring {
         dragged.set(net);
     }
 
+    int pins() {
+        return plan.nets().size() + (plan.sparePin().isPresent() ? 1 : 0);
+    }
+
     int nodes() {
         return ground + 1;
     }
@@ -152,11 +154,6 @@ public final class Wiring {
 
     boolean isBypassed(Key key) {
         return diodes[key.index()] == Diode.BYPASSED;
-    }
-
-    /** The node inside a key, between its switch and its diode. */
-    int inside(Key key) {
-        return firstInside + key.index();
     }
 
     /** The end of a key's branch that current enters by, its diode's anode side. */
