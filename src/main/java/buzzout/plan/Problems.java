@@ -1,0 +1,54 @@
+package buzzout.plan;
+
+import buzzout.plan.Problem.Severity;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Collects the problems of one file. */
+final class Problems {
+    private final String fileName;
+    private final List<Problem> found = new ArrayList<>();
+    private final List<Problem> lacks = new ArrayList<>();
+    private boolean allRead = true;
+
+    Problems(String fileName) {
+        this.fileName = Visible.of(fileName);
+    }
+
+    void error(Spot at, String message) {
+        found.add(problem(at, Severity.ERROR, message));
+    }
+
+    void note(Spot at, String message) {
+        found.add(problem(at, Severity.NOTE, message));
+    }
+
+    /** Something that is not there; told only if everything could be read, for else it may stand in what could not. */
+    void lack(Spot at, String message) {
+        lacks.add(problem(at, Severity.ERROR, message));
+    }
+
+    /** An error that leaves part of the plan unread. */
+    void unread(Spot at, String message) {
+        error(at, message);
+        allRead = false;
+    }
+
+    private Problem problem(Spot at, Severity severity, String message) {
+        return new Problem(fileName, at.line(), at.column(), severity, message);
+    }
+
+    boolean haveErrors() {
+        return sorted().stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
+    }
+
+    List<Problem> sorted() {
+        List<Problem> all = new ArrayList<>(found);
+        if (allRead) {
+            all.addAll(lacks);
+        }
+        all.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
+        return List.copyOf(all);
+    }
+}

@@ -1,0 +1,171 @@
+package buzzout.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tomlj.TomlArray;
+import org.tomlj.TomlEntry;
+import org.tomlj.TomlKeyValue;
+import org.tomlj.TomlTable;
+import org.tomlj.TomlValue;
+
+/** One table of the file, each of its settings read as the type that the plan needs. */
+final class Settings {
+    private final Source source;
+    private final Problems problems;
+    private final Spot at;
+    private final String where;
+    private final Map<String, TomlKeyValue> entries = new LinkedHashMap<>();
+
+    /** @param where such as {@code R1}, or empty for the whole file */
+    Settings(TomlTable table, Spot at, String where, Source source, Problems problems) {
+        this.source = source;
+        this.problems = problems;
+        this.at = at;
+        this.where = where;
+        for (String name : table.keySet()) {
+            TomlKeyValue entry = table.entry(List.of(name));
+            if (entry != null) {
+                entries.put(name, entry);
+            }
+        }
+    }
+
+    /** Tells of settings that are not known, and reads a misspelt one as the one that was meant. */
+    Settings known(String... names) {
+        for (Word name : names()) {
+            if (List.of(names).contains(name.text())) {
+                continue;
+            }
+            List<String> open =
+                    List.of(names).stream().filter(each -> !has(each)).toList();
+            problems.error(
+                    name.at(),
+                    in() + name.quoted() + " is not a setting"
+                            + Nearest.hint(name.text(), open, "take it out; known are " + String.join(", ", names)));
+            TomlKeyValue entry = entries.remove(name.text());
+            if (entry != null) {
+                Nearest.to(name.text(), open).ifPresent(meant -> entries.put(meant, entry));
+            }
+        }
+        return this;
+    }
+
+    Spot at() {
+        return at;
+    }
+
+    /** The names set, in the order of the file. */
+    List<Word> names() {
+        return entries.entrySet().stream()
+                .map(entry -> new Word(entry.getKey(), Spot.of(entry.getValue().position())))
+                .toList();
+    }
+
+    boolean has(String name) {
+        return entries.containsKey(name);
+    }
+
+    Optional<Text> text(String name) {
+        return value(name).flatMap(value -> {
+            if (!value.isString()) {
+                return wrong(name, value, "text in quotes");
+            }
+            return Optional.of(text(value));
+        });
+    }
+
+    /** A text, or a list of texts. */
+    List<Text> texts(String name) {
+        Optional<TomlValue> value = value(name);
+        if (value.isEmpty()) {
+            return List.of();
+        }
+        if (value.get().isString()) {
+            return List.of(text(value.get()));
+        }
+        if (!value.get().isArray()) {
+            wrong(name, value.get(), "text in quotes or a list of such texts");
+            return List.of();
+        }
+        List<Text> texts = new ArrayList<>();
+        TomlArray array = value.get().getArray();
+        for (int i = 0; i < array.size(); i++) {
+            TomlEntry entry = array.entry(i);
+            if (entry.value().isString()) {
+                texts.add(text(entry.value()));
+            } else {
+                wrong(name, entry.value(), "a list of texts in quotes");
+            }
+        }
+        return texts;
+    }
+
+    OptionalDouble number(String name) {
+        Optional<TomlValue> value = value(name);
+        if (value.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        if (value.get().isLong()) {
+            return OptionalDouble.of((double) value.get().getLong());
+        }
+        if (value.get().isDouble()) {
+            return OptionalDouble.of(value.get().getDouble());
+        }
+        wrong(name, value.get(), "a number");
+        return OptionalDouble.empty();
+    }
+
+    Optional<Settings> table(String name) {
+        return Optional.ofNullable(entries.get(name)).flatMap(entry -> {
+            if (!entry.value().isTable()) {
+                return wrong(name, entry.value(), "a table of settings");
+            }
+            return Optional.of(
+                    new Settings(entry.value().getTable(), Spot.of(entry.position()), name, source, problems));
+        });
+    }
+
+    /** Where a setting's value stands, or else the table. */
+    Spot at(String name) {
+        return value(name).map(value -> Spot.of(value.position())).orElse(at);
+    }
+
+    private Optional<TomlValue> value(String name) {
+        return Optional.ofNullable(entries.get(name)).map(TomlEntry::value);
+    }
+
+    private Text text(TomlValue value) {
+        return source.text(value.getString(), Spot.of(value.position()));
+    }
+
+    private <T> Optional<T> wrong(String name, TomlValue value, String wanted) {
+        problems.unread(
+                Spot.of(value.position()),
+                in() + Visible.quoted(name) + " is " + typeOf(value) + "; make it " + wanted);
+        return Optional.empty();
+    }
+
+    private String in() {
+        return where.isEmpty() ? "" : Visible.of(where) + ": ";
+    }
+
+    private static String typeOf(TomlValue value) {
+        if (value.isString()) {
+            return "text";
+        }
+        if (value.isLong() || value.isDouble()) {
+            return "a number";
+        }
+        if (value.isBoolean()) {
+            return "true or false";
+        }
+        if (value.isArray()) {
+            return "a list";
+        }
+        return value.isTable() ? "a table" : "a date or time";
+    }
+}

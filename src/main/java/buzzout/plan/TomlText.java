@@ -1,0 +1,78 @@
+package buzzout.plan;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.tomlj.Toml;
+import org.tomlj.TomlParseError;
+import org.tomlj.TomlParseOptions;
+import org.tomlj.TomlParseResult;
+
+/** Parses a file as TOML, and says in plain words where it is not. */
+final class TomlText {
+    /** A plan's deepest is a list in a net in a table. */
+    private static final int MOST_NESTED = 8;
+
+    /** One slip can spoil every line after it, and a file that is no text at all spoils them all. */
+    private static final int MOST_ERRORS = 20;
+
+    private static final Pattern TWICE = Pattern.compile("(.*) previously defined at line (\\d+), column \\d+");
+
+    /** What the parser's words call for, the first that fits. */
+    private record Advice(String words, String todo) {}
+
+    private static final List<Advice> ADVICE = List.of(
+            new Advice("expected a value", "put a value there; text stands in quotes, such as pin = \"D0\""),
+            new Advice("expected \" or a character", "close the text with \" on the same line"),
+            new Advice("expected ' or a character", "close the text with ' on the same line"),
+            new Advice("escape", "write \\\\ for a backslash, or put the text in single quotes"),
+            new Advice("expected }", "put commas between the settings and close the brace"),
+            new Advice("expected ]", "close the bracket"),
+            new Advice("expected . or =", "write a setting as name = value"),
+            new Advice("expected a newline", "begin a new line"),
+            new Advice("expected a key", "begin the line with a setting's name, a [table] or a # comment"),
+            new Advice("too deep", "a plan nests no deeper than a list in a net"));
+
+    private TomlText() {}
+
+    static Optional<TomlParseResult> parse(String text, Problems problems) {
+        if (text.length() > PlanReader.MOST_CHARACTERS) {
+            problems.error(Spot.START, "the file is longer than a plan can be, 1 MiB; give the path of a plan");
+            return Optional.empty();
+        }
+        TomlParseResult result =
+                Toml.parse(withoutMark(text), TomlParseOptions.defaults().withMaxNestingDepth(MOST_NESTED));
+        List<TomlParseError> errors = result.errors();
+        errors.stream()
+                .limit(MOST_ERRORS)
+                .forEach(error ->
+                        problems.unread(Spot.of(error.position()), inPlainWords(String.valueOf(error.getMessage()))));
+        if (errors.size() > MOST_ERRORS) {
+            problems.error(
+                    Spot.of(errors.get(MOST_ERRORS).position()),
+                    (errors.size() - MOST_ERRORS) + " more places are not TOML; mend the ones named and check again");
+        }
+        return Optional.of(result);
+    }
+
+    /** Some editors begin a file with a byte order mark. */
+    static String withoutMark(String text) {
+        return text.startsWith("\ufeff") ? text.substring(1) : text;
+    }
+
+    private static String inPlainWords(String message) {
+        Matcher twice = TWICE.matcher(message);
+        if (twice.matches()) {
+            return Visible.quoted(twice.group(1)) + " is set twice, first on line " + twice.group(2) + "; keep one";
+        }
+        String said = message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1);
+        return "not TOML: " + Visible.of(said) + "; "
+                + ADVICE.stream()
+                        .filter(advice -> message.contains(advice.words()))
+                        .findFirst()
+                        .map(Advice::todo)
+                        .orElse("mend it");
+    }
+}

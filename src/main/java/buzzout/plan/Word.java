@@ -1,0 +1,8 @@
+package buzzout.plan;
+
+/** A name as it stands in the file. */
+record Word(String text, Spot at) {
+    String quoted() {
+        return Visible.quoted(text);
+    }
+}
