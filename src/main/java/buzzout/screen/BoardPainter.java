@@ -1,0 +1,98 @@
+package buzzout.screen;
+
+import buzzout.plan.Key;
+import buzzout.session.KeyState;
+import java.util.Set;
+
+/** The board, to scale. */
+final class BoardPainter {
+    private BoardPainter() {}
+
+    /** The scale that the board is drawn at, in so many columns and rows at most. */
+    static Scale scale(View view, int columns, int rows) {
+        return Scale.fitting(view.plan(), view.focus().side(), columns, rows);
+    }
+
+    static void paint(View view, Pen pen) {
+        Scale scale = scale(view, pen.columns(), pen.rows());
+        Scale.Box subject = scale.box(view.plan().keys().get(view.subject()).place());
+        int left = offset(scale.columns(), pen.columns(), subject.left(), subject.right());
+        int top = offset(scale.rows(), pen.rows(), subject.top(), subject.bottom());
+        Set<Integer> framed = view.framed();
+        if (scale.isBoxed()) {
+            Rails rails = new Rails(scale.columns(), scale.rows());
+            for (Key key : view.plan().keys()) {
+                Scale.Box box = scale.box(key.place());
+                rails.box(box.left(), box.top(), box.right(), box.bottom());
+            }
+            rails.draw(pen, left, top);
+        }
+        for (Key key : view.plan().keys()) {
+            Scale.Box box = scale.box(key.place());
+            paintInside(view, key, inside(scale, box, pen, left, top));
+            if (framed.contains(key.index())) {
+                paintFrame(scale, box, pen, left, top);
+            }
+        }
+    }
+
+    /** Where the board begins: centred where there is room, else so that the subject is well in view. */
+    private static int offset(int size, int room, int from, int to) {
+        if (size <= room) {
+            return (room - size) / 2;
+        }
+        int middle = (from + to) / 2;
+        return -Math.max(0, Math.min(size - room, middle - room / 2));
+    }
+
+    private static Pen inside(Scale scale, Scale.Box box, Pen pen, int left, int top) {
+        int edge = scale.isBoxed() ? 1 : 0;
+        return pen.part(
+                left + box.left() + 1,
+                top + box.top() + edge,
+                box.right() - box.left() - 1,
+                Math.max(1, box.bottom() - box.top() - 1));
+    }
+
+    private static void paintInside(View view, Key key, Pen pen) {
+        KeyState state = view.state(key.index());
+        Ink ink = ink(state);
+        pen.fill(ink);
+        String mark = String.valueOf(state.mark(pen.ascii()));
+        if (pen.rows() == 1) {
+            pen.part(0, 0, pen.columns() - 1, 1).put(0, 0, key.name(), nameInk(state));
+            pen.putRight(0, mark, ink);
+            return;
+        }
+        String word = mark + " " + state.word();
+        pen.put(0, 0, key.name(), nameInk(state));
+        pen.put(0, 1, pen.width(word) <= pen.columns() ? word : mark, ink);
+        if (pen.rows() > 2) {
+            String nets =
+                    view.plan().row(key).name() + " " + view.plan().column(key).name();
+            pen.put(0, 2, pen.width(nets) <= pen.columns() ? nets : "", nameInk(state));
+        }
+    }
+
+    private static void paintFrame(Scale scale, Scale.Box box, Pen pen, int left, int top) {
+        if (scale.isBoxed()) {
+            Rails.frame(pen, left + box.left(), top + box.top(), left + box.right(), top + box.bottom());
+        } else {
+            pen.put(left + box.left(), top + box.top(), "[", Ink.FRAME);
+            pen.put(left + box.right(), top + box.top(), "]", Ink.FRAME);
+        }
+    }
+
+    static Ink ink(KeyState state) {
+        return switch (state) {
+            case UNTESTED -> Ink.WAITING;
+            case GOOD -> Ink.GOOD;
+            default -> Ink.WRONG;
+        };
+    }
+
+    /** A good key recedes: only its mark has a colour. */
+    private static Ink nameInk(KeyState state) {
+        return state == KeyState.GOOD ? Ink.PLAIN : ink(state);
+    }
+}

@@ -1,0 +1,131 @@
+package buzzout.screen;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.screen.Screen;
+import com.googlecode.lanterna.screen.TerminalScreen;
+import com.googlecode.lanterna.terminal.Terminal;
+import java.io.IOException;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/** The screen of a session, from its opening to the person's leaving it. */
+public final class BoardScreen {
+    private static final long MILLIS_A_FRAME = 33;
+
+    private final Screen screen;
+    private final Source source;
+    private View view;
+    private boolean stale = true;
+
+    private BoardScreen(Screen screen, Source source, View view) {
+        this.screen = screen;
+        this.source = source;
+        this.view = view;
+    }
+
+    /** Why no screen can be shown here, as a sentence; nothing when one can. */
+    public static Optional<String> obstacle(Map<String, String> environment) {
+        return Terminals.obstacle(environment);
+    }
+
+    /**
+     * Shows a session until the person quits or a signal ends it. The terminal is left as it was, whatever happens.
+     *
+     * @throws IOException if the terminal cannot be used
+     */
+    public static Leaving run(Setting setting, Source source) throws IOException {
+        CountDownLatch end = new CountDownLatch(1);
+        try (Signals signals = Signals.on(end::countDown);
+                Terminal terminal = new OwnTerminal()) {
+            show(terminal, setting, source, end);
+            OptionalInt signal = signals.caught();
+            return signal.isPresent() ? new Leaving.Signalled(signal.getAsInt()) : new Leaving.Quit();
+        }
+    }
+
+    /** The same on any terminal; returns when the person quits or {@code end} is counted down. */
+    static void show(Terminal terminal, Setting setting, Source source, CountDownLatch end) throws IOException {
+        try (Screen screen = new TerminalScreen(terminal)) {
+            screen.startScreen();
+            screen.setCursorPosition(null);
+            View first = new View(setting, source.now(), Focus.FIRST);
+            new BoardScreen(screen, source, first).loop(end);
+        }
+    }
+
+    private void loop(CountDownLatch end) throws IOException {
+        boolean whole = true;
+        while (true) {
+            KeyStroke stroke;
+            while ((stroke = screen.pollInput()) != null) {
+                Optional<Command> command = Keys.command(stroke, view);
+                if (command.isPresent() && command.get() instanceof Command.Quit) {
+                    return;
+                }
+                whole |= command.isPresent() && command.get() instanceof Command.Repaint;
+                command.ifPresent(this::obey);
+            }
+            Snapshot now = source.now();
+            if (!now.equals(view.snapshot())) {
+                view = view.with(now);
+                stale = true;
+            }
+            whole |= screen.doResizeIfNecessary() != null;
+            if (stale || whole) {
+                Page.paint(view, screen.newTextGraphics());
+                screen.refresh(whole ? Screen.RefreshType.COMPLETE : Screen.RefreshType.DELTA);
+                whole = false;
+                stale = false;
+            }
+            if (waited(end)) {
+                return;
+            }
+        }
+    }
+
+    private void obey(Command command) {
+        TerminalSize size = screen.getTerminalSize();
+        if (!Page.fits(size)) {
+            return;
+        }
+        Focus before = view.focus();
+        view = view.with(after(command));
+        stale |= !view.focus().equals(before);
+    }
+
+    private Focus after(Command command) {
+        Focus focus = view.focus();
+        if (command instanceof Command.Ask ask) {
+            source.ask(ask.request());
+        } else if (command instanceof Command.ToggleTones) {
+            source.ask(new Request.Tones(!focus.tones()));
+            return focus.withTones(!focus.tones());
+        } else if (command instanceof Command.ToggleHelp) {
+            return focus.withHelp(!focus.help());
+        } else if (command instanceof Command.CloseHelp) {
+            return focus.withHelp(false);
+        } else if (command instanceof Command.Flip) {
+            return focus.flipped();
+        } else if (command instanceof Command.Move move) {
+            return focus.moved(view.plan(), move.right(), move.down());
+        } else if (command instanceof Command.Choose choose) {
+            return Page.choosing(view, screen.newTextGraphics(), choose.step());
+        } else if (command instanceof Command.Scroll scroll) {
+            return Page.scrolled(view, screen.newTextGraphics(), scroll.panes());
+        }
+        return focus;
+    }
+
+    private static boolean waited(CountDownLatch end) {
+        try {
+            return end.await(MILLIS_A_FRAME, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return true;
+        }
+    }
+}

@@ -1,0 +1,72 @@
+package buzzout.screen;
+
+/** Text from a wire or a file, made safe and countable for a terminal. */
+final class Clean {
+    private static final char UNKNOWN = '?';
+
+    private Clean() {}
+
+    /**
+     * One line without control, direction or combining characters, or symbols that may print two cells wide; each is
+     * shown as a question mark, and so is everything beyond ASCII that has no ASCII form where only that is wanted.
+     */
+    static String text(String text, boolean ascii) {
+        StringBuilder clean = new StringBuilder(text.length());
+        text.codePoints().forEach(point -> {
+            if (ascii && point > '~') {
+                clean.append(ascii(point));
+            } else {
+                clean.append(point == '\t' ? ' ' : isPlain(point) ? (char) point : UNKNOWN);
+            }
+        });
+        return clean.toString();
+    }
+
+    private static boolean isPlain(int point) {
+        if (!Character.isBmpCodePoint(point)) {
+            return false;
+        }
+        return switch (Character.getType(point)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.NON_SPACING_MARK,
+                    Character.ENCLOSING_MARK,
+                    Character.COMBINING_SPACING_MARK,
+                    Character.SURROGATE,
+                    Character.PRIVATE_USE,
+                    Character.UNASSIGNED -> false;
+            case Character.OTHER_SYMBOL -> isNarrowSymbol(point);
+            default -> true;
+        };
+    }
+
+    /** Arrows, box drawing, blocks, shapes and the check mark; many other symbols print two cells in some terminals. */
+    private static boolean isNarrowSymbol(int point) {
+        boolean wideSquare = point == 0x25FD || point == 0x25FE;
+        return point <= 0xFF
+                || (point >= 0x2190 && point <= 0x21FF)
+                || (point >= 0x2500 && point <= 0x25FF && !wideSquare)
+                || point == '✓';
+    }
+
+    private static String ascii(int point) {
+        return switch (point) {
+            case '→' -> "->";
+            case '←' -> "<-";
+            case '…' -> "...";
+            case '–', '—', '─', '·', '−' -> "-";
+            case '│' -> "|";
+            case '═', '║', '╔', '╗', '╚', '╝', '█' -> "#";
+            case '░' -> ".";
+            case '‘', '’' -> "'";
+            case '“', '”' -> "\"";
+            case 'Ω' -> "Ohm";
+            case 'µ', 'μ' -> "u";
+            case '°' -> " deg ";
+            case 0xA0, 0x202F -> " ";
+            default -> point >= 0x2500 && point <= 0x257F ? "+" : String.valueOf(UNKNOWN);
+        };
+    }
+}

@@ -1,0 +1,77 @@
+package buzzout.screen;
+
+import buzzout.session.Event;
+import buzzout.session.Press;
+import buzzout.session.Session;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What happened lately, in words: like the session, a pure fold over its events. */
+public record EventLines(List<Line> lines) {
+    public static final EventLines NONE = new EventLines(List.of());
+
+    /** More than the tallest terminal shows. */
+    private static final int MOST = 200;
+
+    /**
+     * One line of words.
+     *
+     * @param press whether it tells the last press, which may still grow
+     */
+    public record Line(long atMillis, String text, boolean press) {}
+
+    public EventLines {
+        lines = List.copyOf(lines);
+    }
+
+    /** The lines after one more event, which made the session {@code before} into {@code after}. */
+    public EventLines after(Session before, Event event, Session after) {
+        int known = before.presses().size();
+        int now = after.presses().size();
+        if (now > 0 && now == known && !lastPress(after).equals(lastPress(before))) {
+            return withPress(event.atMillis(), after);
+        }
+        if (now > known) {
+            return with(new Line(event.atMillis(), PressWords.of(after.plan(), lastPress(after)), true));
+        }
+        return words(event, after)
+                .map(text -> with(new Line(event.atMillis(), text, false)))
+                .orElse(this);
+    }
+
+    /** The newest lines, oldest first. */
+    public List<Line> last(int most) {
+        return lines.subList(Math.max(0, lines.size() - Math.max(0, most)), lines.size());
+    }
+
+    private static Press lastPress(Session session) {
+        return session.presses().get(session.presses().size() - 1);
+    }
+
+    private static Optional<String> words(Event event, Session after) {
+        if (event instanceof Event.FromProbe from) {
+            return EventWords.of(from.event());
+        }
+        return event instanceof Event.ByPerson by ? EventWords.of(after.plan(), by.action()) : Optional.empty();
+    }
+
+    private EventLines with(Line line) {
+        List<Line> more = new ArrayList<>(last(MOST - 1));
+        more.add(line);
+        return new EventLines(more);
+    }
+
+    /** The last press turned out to close more, or something else, than it did at first. */
+    private EventLines withPress(long atMillis, Session after) {
+        String text = PressWords.of(after.plan(), lastPress(after));
+        for (int index = lines.size() - 1; index >= 0; index--) {
+            if (lines.get(index).press()) {
+                List<Line> changed = new ArrayList<>(lines);
+                changed.set(index, new Line(lines.get(index).atMillis(), text, true));
+                return new EventLines(changed);
+            }
+        }
+        return with(new Line(atMillis, text, true));
+    }
+}

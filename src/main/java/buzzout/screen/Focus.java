@@ -1,0 +1,69 @@
+package buzzout.screen;
+
+import buzzout.plan.Key;
+import buzzout.plan.Plan;
+import java.util.Comparator;
+import java.util.OptionalInt;
+
+/**
+ * What the person is looking at.
+ *
+ * @param selected index of the selected key
+ * @param finding index of the finding chosen to read
+ * @param scroll how many lines of the findings lie above their pane
+ * @param help whether the help covers the board
+ * @param tones whether tones are wanted
+ */
+record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean help, boolean tones) {
+    static final Focus FIRST = new Focus(Side.CAP, 0, OptionalInt.empty(), 0, false, true);
+
+    /** Less than this many key pitches to the side counts as straight on. */
+    private static final double STRAIGHT = 0.9;
+
+    Focus flipped() {
+        return new Focus(side.other(), selected, finding, scroll, help, tones);
+    }
+
+    Focus withHelp(boolean shown) {
+        return new Focus(side, selected, finding, scroll, shown, tones);
+    }
+
+    Focus withTones(boolean wanted) {
+        return new Focus(side, selected, finding, scroll, help, wanted);
+    }
+
+    Focus scrolledTo(int line) {
+        return new Focus(side, selected, finding, line, help, tones);
+    }
+
+    Focus choosing(int chosen, int line) {
+        return new Focus(side, selected, OptionalInt.of(chosen), line, help, tones);
+    }
+
+    /** On the nearest key in a direction as drawn; stays where there is none. */
+    Focus moved(Plan plan, int right, int down) {
+        Key from = plan.keys().get(selected);
+        int rightOnCaps = side == Side.CAP ? right : -right;
+        int to = plan.keys().stream()
+                .filter(key -> along(from, key, rightOnCaps, down) > 0.25)
+                .filter(key -> down != 0 || across(from, key, down) < STRAIGHT)
+                .min(Comparator.comparingDouble(
+                        key -> 2 * along(from, key, rightOnCaps, down) + across(from, key, down)))
+                .map(Key::index)
+                .orElse(selected);
+        return new Focus(side, to, OptionalInt.empty(), scroll, help, tones);
+    }
+
+    private static double along(Key from, Key to, int right, int down) {
+        return down == 0
+                ? right * (to.place().middle() - from.place().middle())
+                : down * (to.place().y() - from.place().y());
+    }
+
+    private static double across(Key from, Key to, int down) {
+        return Math.abs(
+                down == 0
+                        ? to.place().y() - from.place().y()
+                        : to.place().middle() - from.place().middle());
+    }
+}

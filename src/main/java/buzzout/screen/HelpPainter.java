@@ -1,0 +1,71 @@
+package buzzout.screen;
+
+import buzzout.session.KeyState;
+import java.util.List;
+
+/** What the marks mean, what the keys do, how a session goes. */
+final class HelpPainter {
+    private static final List<String> COURSE = List.of(
+            "Plug the probe in, keep your hands off while the quiet check looks for bridges and",
+            "held switches, then press every key in any order. A key that does not answer: select",
+            "it and type n. Findings follow every press. Before you solder, unplug.");
+
+    private static final List<Hint> STROKES = List.of(
+            new Hint("arrows", "select a key"),
+            new Hint("s", "turn the board over"),
+            new Hint("n", "the key was pressed, nothing came"),
+            new Hint("e", "every key has been pressed"),
+            new Hint("u", "take the last press or word back"),
+            new Hint("Tab", "read the next finding; Shift-Tab back"),
+            new Hint("PgDn PgUp", "scroll the findings"),
+            new Hint("m", "tones on or off"),
+            new Hint("Ctrl-L", "paint the screen anew"),
+            new Hint("q Ctrl-C", "quit; the log is complete"));
+
+    private static final int STROKE_COLUMN = 40;
+
+    private HelpPainter() {}
+
+    static void paint(View view, Pen pen) {
+        Heading.paint(pen.row(0), "How a session goes", "");
+        int row = 1;
+        for (String line : pen.wrap(String.join(" ", COURSE), pen.columns() - 2, 0)) {
+            pen.put(1, row++, line, Ink.PLAIN);
+        }
+        Pen table = pen.part(0, row + 1, pen.columns(), pen.rows() - row - 1);
+        Pen left = table.part(0, 0, STROKE_COLUMN, table.rows());
+        Heading.paint(left, "Marks", "");
+        row = 1;
+        for (KeyState state : KeyState.values()) {
+            left.put(1, row, state.mark(pen.ascii()) + " " + state.word(), BoardPainter.ink(state));
+            left.put(16, row++, meaning(state), Ink.PLAIN);
+        }
+        Pen right = table.part(STROKE_COLUMN, 0, pen.columns(), table.rows());
+        Heading.paint(right, "Keystrokes", "");
+        row = 1;
+        for (Hint hint : STROKES) {
+            right.put(1, row, hint.stroke(), Ink.STRONG);
+            right.put(11, row++, hint.does(), Ink.PLAIN);
+        }
+        if (view.setting().simulated()) {
+            right.put(1, row, "Enter p", Ink.STRONG);
+            right.put(11, row, "press the selected key", Ink.PLAIN);
+        }
+        table.put(1, row + 2, "A double frame is the selected key, or where the chosen finding is.", Ink.PLAIN);
+        view.setting().log().ifPresent(log -> table.put(1, table.rows() - 1, "Log: " + log, Ink.PLAIN));
+    }
+
+    private static String meaning(KeyState state) {
+        return switch (state) {
+            case UNTESTED -> "not pressed yet";
+            case GOOD -> "answered as planned";
+            case SILENT -> "pressed, nothing came";
+            case MISPLACED -> "answers as another key";
+            case DOUBLED -> "answers with company";
+            case REVERSED -> "only the wrong way";
+            case TWO_WAY -> "conducts both ways";
+            case HELD -> "conducts unpressed";
+            case INTERMITTENT -> "comes and goes";
+        };
+    }
+}

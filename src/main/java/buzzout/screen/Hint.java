@@ -1,0 +1,45 @@
+package buzzout.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A keystroke and what it does now, most needed first. */
+record Hint(String stroke, String does) {
+    static List<Hint> of(View view) {
+        if (view.focus().help()) {
+            return List.of(new Hint("?", "back to the board"), new Hint("q", "quit"));
+        }
+        String name = view.plan().keys().get(view.subject()).name();
+        List<Hint> hints = new ArrayList<>();
+        hints.add(new Hint("?", "help"));
+        hints.add(new Hint("q", "quit"));
+        if (view.isPressing() && view.setting().simulated()) {
+            hints.add(new Hint("Enter", "press " + name));
+        }
+        hints.add(new Hint("s", view.focus().side().other() == Side.CAP ? "cap side" : "solder side"));
+        if (!view.findings().isEmpty()) {
+            hints.add(new Hint("Tab", "read findings"));
+        }
+        if (view.isPressing()) {
+            hints.add(new Hint("n", "nothing from " + name));
+            hints.add(new Hint("u", "take back"));
+            hints.add(new Hint("e", "all pressed"));
+        }
+        hints.add(new Hint("m", view.focus().tones() ? "tones off" : "tones on"));
+        return hints;
+    }
+
+    /** As many as fit one line, whole ones only. */
+    static void paint(View view, Pen pen) {
+        int column = 1;
+        for (Hint hint : of(view)) {
+            int width = pen.width(hint.stroke) + 1 + pen.width(hint.does);
+            if (column + width > pen.columns()) {
+                return;
+            }
+            pen.put(column, 0, hint.stroke, Ink.STRONG);
+            pen.put(column + pen.width(hint.stroke) + 1, 0, hint.does, Ink.PLAIN);
+            column += width + 2;
+        }
+    }
+}

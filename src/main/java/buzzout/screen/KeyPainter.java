@@ -1,0 +1,23 @@
+package buzzout.screen;
+
+import buzzout.plan.Key;
+import buzzout.plan.Net;
+
+/** One line about the key that a keystroke would be about: its state in words, its nets and their pins. */
+final class KeyPainter {
+    private KeyPainter() {}
+
+    static void paint(View view, Pen pen) {
+        Key key = view.plan().keys().get(view.subject());
+        String name = key.name();
+        pen.put(1, 0, name, Ink.STRONG);
+        String words = view.state(key.index()).word() + "; " + net(view.plan().row(key)) + ", "
+                + net(view.plan().column(key));
+        pen.put(1 + pen.width(name), 0, ": " + words, Ink.PLAIN);
+    }
+
+    private static String net(Net net) {
+        return net.kind().word() + " " + net.name() + " on pin " + net.pin()
+                + net.colour().map(colour -> " (" + colour + ")").orElse("");
+    }
+}

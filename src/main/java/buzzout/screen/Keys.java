@@ -1,0 +1,60 @@
+package buzzout.screen;
+
+import com.googlecode.lanterna.input.KeyStroke;
+import java.util.Optional;
+
+/** Keystrokes to commands. Escape closes the help and never does anything else. */
+final class Keys {
+    private Keys() {}
+
+    static Optional<Command> command(KeyStroke stroke, View view) {
+        return switch (stroke.getKeyType()) {
+            case Character ->
+                stroke.isCtrlDown()
+                        ? withControl(stroke.getCharacter())
+                        : stroke.isAltDown() ? Optional.empty() : plain(stroke.getCharacter(), view);
+            case ArrowLeft -> Optional.of(new Command.Move(-1, 0));
+            case ArrowRight -> Optional.of(new Command.Move(1, 0));
+            case ArrowUp -> Optional.of(new Command.Move(0, -1));
+            case ArrowDown -> Optional.of(new Command.Move(0, 1));
+            case Tab -> Optional.of(new Command.Choose(1));
+            case ReverseTab -> Optional.of(new Command.Choose(-1));
+            case PageDown -> Optional.of(new Command.Scroll(1));
+            case PageUp -> Optional.of(new Command.Scroll(-1));
+            case Enter -> press(view);
+            case Escape -> Optional.of(new Command.CloseHelp());
+            case EOF -> Optional.of(new Command.Quit());
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Command> withControl(char letter) {
+        return switch (letter) {
+            case 'c' -> Optional.of(new Command.Quit());
+            case 'l' -> Optional.of(new Command.Repaint());
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Command> plain(char letter, View view) {
+        return switch (letter) {
+            case 'q' -> Optional.of(new Command.Quit());
+            case '?' -> Optional.of(new Command.ToggleHelp());
+            case 's' -> Optional.of(new Command.Flip());
+            case 'm' -> Optional.of(new Command.ToggleTones());
+            case 'n' -> whilePressing(view, new Request.NothingCame(view.subject()));
+            case 'e' -> whilePressing(view, new Request.AllPressed());
+            case 'u' -> whilePressing(view, new Request.TakeBack());
+            case 'p' -> press(view);
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Command> press(View view) {
+        return view.setting().simulated() ? whilePressing(view, new Request.Press(view.subject())) : Optional.empty();
+    }
+
+    private static Optional<Command> whilePressing(View view, Request request) {
+        return view.isPressing() ? Optional.of(new Command.Ask(request)) : Optional.empty();
+    }
+}

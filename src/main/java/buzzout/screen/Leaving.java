@@ -1,0 +1,14 @@
+package buzzout.screen;
+
+/** How a screen was left. */
+public sealed interface Leaving {
+    /** The person quit. */
+    record Quit() implements Leaving {}
+
+    /**
+     * A signal ended it.
+     *
+     * @param number the signal's number; a shell expects 128 more as the exit status
+     */
+    record Signalled(int number) implements Leaving {}
+}

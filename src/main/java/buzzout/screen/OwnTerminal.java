@@ -1,0 +1,49 @@
+package buzzout.screen;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.terminal.ansi.UnixTerminal;
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * The terminal that the program was started in.
+ *
+ * <p>Lanterna's own asks the terminal for its size and waits seconds for an answer when its output is buffered, and
+ * unbuffered output takes a thousand times the writes; so the output is buffered, and the size comes from {@code stty}.
+ */
+final class OwnTerminal extends UnixTerminal {
+    private static final int OUTPUT_BYTES = 64 * 1024;
+    private static final TerminalSize UNKNOWN_SIZE = new TerminalSize(80, 24);
+
+    OwnTerminal() throws IOException {
+        super(
+                new FileInputStream(FileDescriptor.in),
+                new BufferedOutputStream(new FileOutputStream(FileDescriptor.out), OUTPUT_BYTES),
+                StandardCharsets.UTF_8,
+                CtrlCBehaviour.TRAP);
+    }
+
+    @Override
+    protected TerminalSize findTerminalSize() {
+        try {
+            String[] size = runSTTYCommand("size").trim().split(" ", -1);
+            int rows = Integer.parseInt(size[0]);
+            int columns = Integer.parseInt(size[1]);
+            return rows > 0 && columns > 0 ? new TerminalSize(columns, rows) : UNKNOWN_SIZE;
+        } catch (IOException | NumberFormatException | ArrayIndexOutOfBoundsException e) {
+            return UNKNOWN_SIZE;
+        }
+    }
+
+    /** Signals are restored with everything else that {@code stty} saved, so there is nothing to do to enable them. */
+    @Override
+    protected void keyStrokeSignalsEnabled(boolean enabled) throws IOException {
+        if (!enabled) {
+            runSTTYCommand("-isig", "-ixon", "-iexten");
+        }
+    }
+}

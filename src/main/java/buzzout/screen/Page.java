@@ -1,0 +1,128 @@
+package buzzout.screen;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.graphics.TextGraphics;
+
+/** Where everything goes on a screen of some size. */
+final class Page {
+    /** The smallest terminal that the board is drawn in. */
+    static final TerminalSize LEAST = new TerminalSize(80, 24);
+
+    /** Title, what to do, the subject, hints. */
+    private static final int SINGLE_LINES = 4;
+
+    /** What the findings and the last events need at least, headings included. */
+    private static final int LEAST_PANES = 7;
+
+    private static final int LEAST_EVENTS = 3;
+    private static final int MOST_EVENTS = 9;
+
+    /** From this many columns on, the findings and the last events stand side by side. */
+    private static final int WIDE = 110;
+
+    private final View view;
+    private final Pen pen;
+    private final int boardRows;
+    private final int progressRows;
+
+    private Page(View view, Pen pen) {
+        this.view = view;
+        this.pen = pen;
+        this.progressRows = ProgressPainter.rows(view, pen);
+        int most = pen.rows() - SINGLE_LINES - progressRows - LEAST_PANES;
+        this.boardRows =
+                Math.min(most, BoardPainter.scale(view, pen.columns(), most).rows());
+    }
+
+    static boolean fits(TerminalSize size) {
+        return size.getColumns() >= LEAST.getColumns() && size.getRows() >= LEAST.getRows();
+    }
+
+    static void paint(View view, TextGraphics paper) {
+        Pen pen = Pen.on(paper, view.look());
+        pen.fill(Ink.PLAIN);
+        if (!fits(paper.getSize())) {
+            paintTooSmall(pen);
+            return;
+        }
+        TitlePainter.paint(view, pen.row(0));
+        StagePainter.paint(view, pen.row(1));
+        Hint.paint(view, pen.row(pen.rows() - 1));
+        if (view.focus().help()) {
+            HelpPainter.paint(view, pen.part(0, 2, pen.columns(), pen.rows() - 3));
+        } else {
+            new Page(view, pen).paintSession();
+        }
+    }
+
+    /** The view after a command that concerns the screen alone. */
+    static Focus scrolled(View view, TextGraphics paper, int panes) {
+        Pen findings = findings(view, paper);
+        int most = FindingsPainter.most(view, findings);
+        int from = Math.min(view.focus().scroll(), most);
+        return view.focus().scrolledTo(Math.max(0, Math.min(most, from + panes * Math.max(1, findings.rows() - 2))));
+    }
+
+    /** Chooses the finding so many further on, round and round, and brings it into view. */
+    static Focus choosing(View view, TextGraphics paper, int step) {
+        int count = view.findings().size();
+        if (count == 0) {
+            return view.focus();
+        }
+        int from = view.chosen().isPresent() ? view.focus().finding().orElse(0) : step > 0 ? -1 : 0;
+        int chosen = Math.floorMod(from + step, count);
+        View then = view.with(view.focus().choosing(chosen, 0));
+        return view.focus().choosing(chosen, FindingsPainter.lineOf(then, findings(then, paper), chosen));
+    }
+
+    private static Pen findings(View view, TextGraphics paper) {
+        return new Page(view, Pen.on(paper, view.look())).findings();
+    }
+
+    private void paintSession() {
+        BoardPainter.paint(view, pen.part(0, 2, pen.columns(), boardRows));
+        ProgressPainter.paint(view, pen.part(0, 2 + boardRows, pen.columns(), progressRows));
+        KeyPainter.paint(view, pen.row(2 + boardRows + progressRows));
+        FindingsPainter.paint(view, findings());
+        EventsPainter.paint(view, events());
+    }
+
+    private int panesTop() {
+        return 3 + boardRows + progressRows;
+    }
+
+    private int panesRows() {
+        return pen.rows() - 1 - panesTop();
+    }
+
+    private boolean isWide() {
+        return pen.columns() >= WIDE;
+    }
+
+    private int eventRows() {
+        return Math.max(LEAST_EVENTS, Math.min(MOST_EVENTS, panesRows() / 3));
+    }
+
+    private Pen findings() {
+        return isWide()
+                ? pen.part(0, panesTop(), pen.columns() * 3 / 5, panesRows())
+                : pen.part(0, panesTop(), pen.columns(), panesRows() - eventRows());
+    }
+
+    private Pen events() {
+        int left = pen.columns() * 3 / 5;
+        return isWide()
+                ? pen.part(left, panesTop(), pen.columns() - left, panesRows())
+                : pen.part(0, panesTop() + panesRows() - eventRows(), pen.columns(), eventRows());
+    }
+
+    private static void paintTooSmall(Pen pen) {
+        String words = "The board needs " + LEAST.getColumns() + " columns and " + LEAST.getRows()
+                + " lines; this terminal has " + pen.columns() + " and " + pen.rows()
+                + ". Make it larger: the session goes on meanwhile. q quits.";
+        int row = Math.max(0, pen.rows() / 2 - 1);
+        for (String line : pen.wrap(words, pen.columns() - 2, 0)) {
+            pen.put(1, row++, line, Ink.PLAIN);
+        }
+    }
+}

@@ -1,0 +1,39 @@
+package buzzout.screen;
+
+import buzzout.session.KeyState;
+import buzzout.session.Session;
+
+/** One line that says what goes on and what to do. */
+final class StagePainter {
+    private StagePainter() {}
+
+    static void paint(View view, Pen pen) {
+        boolean trouble = view.session().linkTrouble().isPresent();
+        pen.put(1, 0, words(view), trouble ? Ink.WRONG : Ink.STRONG);
+    }
+
+    static String words(View view) {
+        Session session = view.session();
+        if (session.linkTrouble().isPresent()) {
+            return "Link down: " + session.linkTrouble().get();
+        }
+        return switch (session.stage()) {
+            case NO_PROBE -> "Looking for the probe. Plug its USB cable in; press nothing yet.";
+            case QUIET_CHECK -> "Quiet check: hands off the keys for a moment.";
+            case PRESSING -> pressing(view, session);
+            case ENDED -> "The session has ended.";
+        };
+    }
+
+    private static String pressing(View view, Session session) {
+        if (session.called().isPresent()) {
+            String name = view.plan().keys().get(session.called().getAsInt()).name();
+            return "Press " + name + " now. If you did and nothing came, type n.";
+        } else if (session.count(KeyState.UNTESTED) > 0) {
+            return "Press every key, in any order; those still untested stand out.";
+        } else if (session.count(KeyState.GOOD) == session.states().size()) {
+            return "Every key is good.";
+        }
+        return "Every key has had its press. What is wrong stands in the findings.";
+    }
+}

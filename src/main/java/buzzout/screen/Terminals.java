@@ -1,0 +1,38 @@
+package buzzout.screen;
+
+import java.io.IOException;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Whether there is a terminal that a screen can be drawn on. */
+final class Terminals {
+    private Terminals() {}
+
+    static Optional<String> obstacle(Map<String, String> environment) {
+        String kind = environment.getOrDefault("TERM", "");
+        if (System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows")) {
+            return Optional.of("The screen does not work in a Windows console; it does under WSL.");
+        } else if (!bothEndsAreTerminals()) {
+            return Optional.of("Input or output is no terminal.");
+        } else if (kind.isEmpty() || kind.equals("dumb")) {
+            return Optional.of("The terminal cannot place text (TERM is \"" + Clean.text(kind, true) + "\").");
+        }
+        return Optional.empty();
+    }
+
+    /** {@code System.console()} would do on Java 17, but is there even without a terminal from 22 on. */
+    private static boolean bothEndsAreTerminals() {
+        try {
+            Process test = new ProcessBuilder("/bin/sh", "-c", "test -t 0 && test -t 1")
+                    .inheritIO()
+                    .start();
+            return test.waitFor() == 0;
+        } catch (IOException e) {
+            return false;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+    }
+}

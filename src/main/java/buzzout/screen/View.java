@@ -1,0 +1,70 @@
+package buzzout.screen;
+
+import buzzout.diagnosis.Finding;
+import buzzout.plan.Plan;
+import buzzout.session.KeyState;
+import buzzout.session.Session;
+import buzzout.session.Stage;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Everything that is drawn, and nothing else is. */
+record View(Setting setting, Snapshot snapshot, Focus focus) {
+    Session session() {
+        return snapshot.session();
+    }
+
+    Plan plan() {
+        return snapshot.plan();
+    }
+
+    Look look() {
+        return setting.look();
+    }
+
+    List<Finding> findings() {
+        return snapshot.diagnosis().findings();
+    }
+
+    boolean isPressing() {
+        return session().stage() == Stage.PRESSING;
+    }
+
+    KeyState state(int key) {
+        return session().states().get(key);
+    }
+
+    /** The key that a keystroke is about: the one called, or else the one selected. */
+    int subject() {
+        return session()
+                .called()
+                .orElse(Math.min(focus.selected(), plan().keys().size() - 1));
+    }
+
+    /** The finding that the person chose to read, while it still exists. */
+    Optional<Finding> chosen() {
+        return focus.finding().isPresent()
+                        && focus.finding().getAsInt() < findings().size()
+                ? Optional.of(findings().get(focus.finding().getAsInt()))
+                : Optional.empty();
+    }
+
+    /** The keys drawn in a frame: where the chosen finding is, or else the subject. */
+    Set<Integer> framed() {
+        Set<Integer> concerned = chosen().stream()
+                .flatMap(finding -> finding.suspects().stream())
+                .flatMap(suspect -> Concerned.keys(plan(), suspect.fault()))
+                .collect(Collectors.toSet());
+        return concerned.isEmpty() ? Set.of(subject()) : concerned;
+    }
+
+    View with(Focus newFocus) {
+        return new View(setting, snapshot, newFocus);
+    }
+
+    View with(Snapshot newSnapshot) {
+        return new View(setting, newSnapshot, focus);
+    }
+}
