@@ -61,6 +61,11 @@ struct Port {
 };
 extern const Port TABLE[PORTS];  // in flash
 
+/** A bit for each pin, port by port. */
+struct Reading {
+    Word port[PORTS];
+};
+
 struct Pin {
     volatile Word *pinRegister;
     Word bit;
@@ -88,22 +93,23 @@ inline void letGo(const Pin &pin) {
 }
 
 /** Pulls the listed pins of each port up, all but one that is driven at the moment. */
-inline void pullUpAgain(const Word (&listed)[PORTS]) {
-    const Word *next = listed;
+inline void pullUpAgain(const Reading &listed) {
+    const Word *next = listed.port;
 #define PORT(letter, offered) PORT##letter |= *next++ & ~DDR##letter;
     CHIP_PORTS(PORT)
 #undef PORT
 }
 
 /** Reads all ports, as close to at once as the chip can. */
-inline void readPorts(Word (&now)[PORTS]) {
-    Word *next = now;
-#define PORT(letter, offered) *next++ = PIN##letter;
-    CHIP_PORTS(PORT)
+inline Reading readPorts() {
+#define PORT(letter, offered) PIN##letter,
+    return {{CHIP_PORTS(PORT)}};
 #undef PORT
 }
 
-/** A free-running counter, for waits of up to 4 ms at 16 MHz. */
+/** A free-running counter, for waits of up to 2 ms at 16 MHz. */
 inline uint16_t ticks() { return TCNT1; }
 constexpr uint16_t TICKS_PER_MICRO = F_CPU / 1000000UL;
+// A pin is driven at least so much before ticks() can be asked, and read so much after: a part of its settle.
+constexpr uint16_t TICKS_UNSEEN = 8;
 }  // namespace chip

@@ -79,11 +79,7 @@ const char *LineReader::field(uint8_t number) const {
     return at;
 }
 
-void LineWriter::begin() {
-    length = taken = 0;
-    crc = 0;
-    ended = false;
-}
+void LineWriter::begin() { length = taken = 0; }
 
 void LineWriter::word(const char *flashText) {
     space();
@@ -95,26 +91,40 @@ void LineWriter::copy(const char *text) {
     for (; *text != 0; text++) put(*text);
 }
 
+// Taking powers of ten away costs an AVR far less than dividing by ten, and less again once 16 bits will do.
+template <typename Number>
+static inline char takeDigit(Number &number, Number power) {
+    char digit = '0';
+    for (; number >= power; number -= power) digit++;
+    return digit;
+}
+
 void LineWriter::number(uint32_t number) {
     space();
-    // Taking powers of ten away costs an AVR far less than dividing by ten.
-    static const uint32_t POWERS[] = {1000000000, 100000000, 10000000, 1000000, 100000, 10000, 1000, 100, 10, 1};
-    bool significant = false;
-    for (uint32_t power : POWERS) {
-        char digit = '0';
-        for (; number >= power; number -= power) digit++;
-        significant |= digit != '0' || power == 1;
-        if (significant) put(digit);
+    static const uint32_t LARGE[] = {1000000000, 100000000, 10000000, 1000000, 100000, 10000};
+    static const uint16_t SMALL[] = {1000, 100, 10};
+    uint8_t first = length;
+    if (number > 9999) {
+        for (uint32_t power : LARGE) {
+            char digit = takeDigit(number, power);
+            if (digit != '0' || length > first) put(digit);
+        }
     }
+    uint16_t rest = number;
+    for (uint16_t power : SMALL) {
+        char digit = takeDigit(rest, power);
+        if (digit != '0' || length > first) put(digit);
+    }
+    put('0' + rest);
 }
 
 void LineWriter::end() {
-    ended = true;
     if (length == 0) return;
-    uint16_t sum = crc;
+    uint16_t crc = 0;
+    for (uint8_t i = 0; i < length; i++) crc = crcStep(crc, (uint8_t)text[i]);
     text[length++] = '*';
-    for (uint8_t i = 0; i < 4; i++, sum <<= 4) {
-        uint8_t digit = sum >> 12;
+    for (uint8_t i = 0; i < 4; i++, crc <<= 4) {
+        uint8_t digit = crc >> 12;
         text[length++] = digit < 10 ? '0' + digit : 'A' + digit - 10;
     }
     text[length++] = '\n';
@@ -125,7 +135,5 @@ void LineWriter::space() {
 }
 
 void LineWriter::put(char character) {
-    if (length >= LONGEST_LINE - TAIL) return;  // no line of ours comes near
-    text[length++] = character;
-    crc = crcStep(crc, (uint8_t)character);
+    if (length < LONGEST_LINE - TAIL) text[length++] = character;  // no line of ours comes near
 }

@@ -60,9 +60,9 @@ class LineWriter {
 
     /** What was written and is not yet taken. */
     const uint8_t *next() const { return (const uint8_t *)text + taken; }
-    uint8_t left() const { return ended ? length - taken : 0; }
+    uint8_t left() const { return length - taken; }
     void take(uint8_t bytes) { taken += bytes; }
-    bool idle() const { return ended && taken == length; }
+    bool idle() const { return taken == length; }
 
    private:
     void space();
@@ -71,6 +71,4 @@ class LineWriter {
     char text[LONGEST_LINE + 1];
     uint8_t length = 0;
     uint8_t taken = 0;
-    uint16_t crc = 0;
-    bool ended = true;
 };

@@ -31,22 +31,26 @@ static void tellState() {
     tellLow = tellReads = 0;
 }
 
+__attribute__((noinline)) static bool listen() {
+    for (uint8_t i = 0; i < BYTES_AT_ONCE && waiting == LineReader::MORE; i++) {
+        int byte = serial::receive();
+        if (byte < 0) break;
+        waiting = in.take(byte);
+    }
+    return true;
+}
+
+__attribute__((noinline)) static bool speak() {
+    uint8_t sent = serial::send(PROBE_SERIAL, out.next(), out.left());
+    out.take(sent);
+    return sent > 0;
+}
+
 /** Moves bytes both ways as far as they go without waiting; true when any moved. */
 static bool talk() {
     bool moved = false;
-    if (waiting == LineReader::MORE) {
-        for (uint8_t i = 0; i < BYTES_AT_ONCE && waiting == LineReader::MORE; i++) {
-            int byte = serial::receive();
-            if (byte < 0) break;
-            waiting = in.take(byte);
-            moved = true;
-        }
-    }
-    if (uint8_t left = out.left()) {
-        uint8_t sent = serial::send(PROBE_SERIAL, out.next(), left);
-        out.take(sent);
-        moved |= sent > 0;
-    }
+    if (waiting == LineReader::MORE && PROBE_SERIAL.available() > 0) moved = listen();
+    if (!out.idle()) moved |= speak();
     return moved;
 }
 
@@ -212,8 +216,15 @@ static void tellBeat() {
     out.number(sweep.closedPairs());
 }
 
-/** Writes the one line that is most due, if any. */
+/** Whether the probe has anything to say of its own accord. */
+static bool isDue() {
+    if (!sweep.changes.empty() || telling || !greeted || sweep.changes.missed() > 0) return true;
+    return sweeping && (uint16_t)(millis() - lastBeat) >= BEAT_MILLIS;
+}
+
+/** Writes the one line that is most due. */
 static void compose() {
+    out.begin();
     if (waiting != LineReader::MORE) {
         answer();
     } else if (!greeted) {
@@ -225,9 +236,10 @@ static void compose() {
         tellLost();
     } else if (telling) {
         tellNextOfState();
-    } else if (sweeping && (uint16_t)(millis() - lastBeat) >= BEAT_MILLIS) {
+    } else {
         tellBeat();
     }
+    out.end();
 }
 
 void begin() {
@@ -237,12 +249,11 @@ void begin() {
 }
 
 void run() {
-    talk();
-    if (out.idle()) {
-        out.begin();
-        compose();
-        out.end();
+    if (out.idle() && (waiting != LineReader::MORE || isDue())) compose();
+    if (sweeping && !telling) {
+        sweep.run(talk);
+    } else {
+        talk();
     }
-    if (sweeping && !telling) sweep.run(talk);
 }
 }  // namespace probe

@@ -6,6 +6,7 @@
 
 using chip::Pin;
 using chip::PORTS;
+using chip::Reading;
 using chip::Word;
 
 static bool find(const char *name, Pin &pin) {
@@ -24,9 +25,9 @@ static bool find(const char *name, Pin &pin) {
 Sweep::Refusal Sweep::add(const char *name) {
     Pin pin;
     if (!find(name, pin)) return NO_SUCH_PIN;
-    if (listed[pin.port] & pin.bit) return TWICE;
+    if (listed.port[pin.port] & pin.bit) return TWICE;
     if (count == chip::MOST_PINS) return TOO_MANY;
-    listed[pin.port] |= pin.bit;
+    listed.port[pin.port] |= pin.bit;
     list[count++] = pin;
     chip::pullUp(pin);
     return NONE;
@@ -36,7 +37,7 @@ void Sweep::letGoFrom(uint8_t first) {
     while (count > first) {
         const Pin &pin = list[--count];
         chip::letGo(pin);
-        listed[pin.port] &= ~pin.bit;
+        listed.port[pin.port] &= ~pin.bit;
     }
 }
 
@@ -44,6 +45,7 @@ static bool silence() { return false; }
 
 void Sweep::begin() {
     memset(state, 0xFF, sizeof state);
+    for (uint8_t pin = 0; pin < count; pin++) state[pin].port[list[pin].port] &= ~list[pin].bit;  // it reads itself
     closedCount = 0;
     changes.clear();
     delayMicroseconds(1000);
@@ -53,45 +55,60 @@ void Sweep::begin() {
     sweepCount = 0;
 }
 
+/** Which listed pins read otherwise than before, all ports in one. Unrolled: it must be done before a pin has settled. */
+template <uint8_t PORT>
+__attribute__((always_inline)) static inline Word different(const Reading &now, const Reading &before, const Reading &listed) {
+    return ((now.port[PORT] ^ before.port[PORT]) & listed.port[PORT]) | different<PORT + 1>(now, before, listed);
+}
+template <>
+inline Word different<PORTS>(const Reading &, const Reading &, const Reading &) {
+    return 0;
+}
+
 void Sweep::run(bool (*talk)()) {
     chip::stopLights();
     chip::pullUpAgain(listed);
-    uint8_t low = 0;
-    chip::driveLow(list[0]);
+    const uint16_t ticks = settleTicks;
+    Reading now;
+    const Pin *pin = list;
+    const Reading *before = state;
+    uint8_t left = count;
+    // Only what stands between one pin's reading and the next pin's start adds to the settles. All else is done while a
+    // pin settles: comparing what the last one read, serving the host, fetching the next one.
+    Pin at = *pin;
     for (;;) {
-        // What the last pin read is compared, and the host served, while this one settles.
-        uint16_t start = chip::ticks();
-        if (low > 0) compare(low - 1);
+        chip::driveLow(at);
+        uint16_t end = chip::ticks() + ticks;
+        if (left != count) {
+            if (different<0>(now, *before, listed)) note(count - left - 1, now);
+            before++;
+        }
         if (talk()) {
             chip::stopLights();
             chip::pullUpAgain(listed);
-            start = chip::ticks();
+            end = chip::ticks() + ticks;
         }
-        while ((uint16_t)(chip::ticks() - start) < settleTicks) {
+        Pin next = *++pin;
+        while ((int16_t)(chip::ticks() - end) < 0) {
         }
-        chip::readPorts(now);
-        chip::pullUp(list[low]);
-        if (++low == count) break;
-        chip::driveLow(list[low]);
+        now = chip::readPorts();
+        chip::pullUp(at);
+        if (--left == 0) break;
+        at = next;
     }
-    compare(low - 1);
+    if (different<0>(now, *before, listed)) note(count - 1, now);
     sweepCount++;
 }
 
-inline void Sweep::compare(uint8_t low) {
-    const Word *before = state[low];
-    for (uint8_t port = 0; port < PORTS; port++) {
-        Word changed = (now[port] ^ before[port]) & listed[port];
-        if (changed) note(low, port, changed);
-    }
-}
-
-void Sweep::note(uint8_t low, uint8_t port, Word changed) {
-    state[low][port] ^= changed;
+__attribute__((noinline)) void Sweep::note(uint8_t low, Reading now) {
+    Reading &before = state[low];
+    uint32_t stamp = micros();
     for (uint8_t reads = 0; reads < count; reads++) {
-        if (reads == low || list[reads].port != port || !(list[reads].bit & changed)) continue;
-        bool isClosed = closed(low, reads);
+        const Pin &pin = list[reads];
+        if (!((now.port[pin.port] ^ before.port[pin.port]) & pin.bit) || reads == low) continue;
+        before.port[pin.port] ^= pin.bit;
+        bool isClosed = !(before.port[pin.port] & pin.bit);
         closedCount += isClosed ? 1 : -1;
-        if (!learning) changes.add({micros(), low, reads, isClosed});
+        if (!learning) changes.add({stamp, low, reads, isClosed});
     }
 }

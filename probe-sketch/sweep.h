@@ -13,7 +13,7 @@ class Sweep {
     void forget() { letGoFrom(0); }
     uint8_t pins() const { return count; }
 
-    void settle(uint16_t micros) { settleTicks = micros * chip::TICKS_PER_MICRO; }
+    void settle(uint16_t micros) { settleTicks = micros * chip::TICKS_PER_MICRO - chip::TICKS_UNSEEN; }
 
     /** Learns the state that changes start from. Takes a millisecond more than a sweep, for the pull-ups to win. */
     void begin();
@@ -22,7 +22,7 @@ class Sweep {
     void run(bool (*talk)());
 
     bool closed(uint8_t low, uint8_t reads) const {
-        return low != reads && !(state[low][list[reads].port] & list[reads].bit);
+        return low != reads && !(state[low].port[list[reads].port] & list[reads].bit);
     }
     uint16_t closedPairs() const { return closedCount; }
     uint32_t sweeps() const { return sweepCount; }
@@ -31,13 +31,11 @@ class Sweep {
 
    private:
     void letGoFrom(uint8_t first);
-    void compare(uint8_t low);
-    void note(uint8_t low, uint8_t port, chip::Word changed);
+    void note(uint8_t low, chip::Reading now);
 
-    chip::Pin list[chip::MOST_PINS];
-    chip::Word state[chip::MOST_PINS][chip::PORTS];  // what each port read while a pin was low
-    chip::Word listed[chip::PORTS] = {};
-    chip::Word now[chip::PORTS];
+    chip::Pin list[chip::MOST_PINS + 1];  // the sweep fetches one too many
+    chip::Reading state[chip::MOST_PINS];  // what each port read while a pin was low
+    chip::Reading listed = {};
     uint8_t count = 0;
     uint16_t settleTicks = 0;
     uint16_t closedCount = 0;

@@ -41,6 +41,7 @@ static pins pulled_down(controller *c) {
         }
     }
     if (driven > 1) c->drivenTogether++;
+    if (driven == 0) c->drivenSince = 0;
     return low;
 }
 
@@ -65,6 +66,8 @@ static int port_of(const controller *c, int address) {
 static uint8_t read_pins(avr_t *avr, avr_io_addr_t address, void *context) {
     controller *c = context;
     int port = port_of(c, address);
+    avr_cycle_count_t settled = avr->cycle - c->drivenSince;
+    if (c->drivenSince != 0 && settled < c->shortestSettle) c->shortestSettle = settled;
     uint8_t level = (uint8_t)~c->low.port[port];
     for (int bit = 0; bit < 8; bit++) {
         if (c->lowUntil[port * 8 + bit] > avr->cycle) level &= (uint8_t)~(1 << bit);
@@ -82,6 +85,7 @@ static void write_port(avr_t *avr, avr_io_addr_t address, uint8_t value, void *c
         if (!(driven >> bit & 1)) continue;
         c->drives[port * 8 + bit]++;
         c->lastDrive[port * 8 + bit] = avr->cycle;
+        c->drivenSince = avr->cycle;
     }
     if (direction(c, port) & output(c, port)) c->drivenHigh++;
     pins_changed(c);
@@ -141,6 +145,7 @@ bool controller_load(controller *c, const char *elf, board *b, char *error, size
     avr_load_firmware(c->avr, &firmware);
     c->avr->run_cycle_limit = CLOCK / 10000;
     c->board = b;
+    c->shortestSettle = UINT64_MAX;
     for (int port = 0; port < PORTS; port++) {
         c->present[port] = PIN_REGISTERS[port];
         if (!c->present[port]) continue;

@@ -15,6 +15,7 @@ typedef struct {
     // What was seen on the pins.
     uint64_t drives[PINS];             // how often each was driven low
     avr_cycle_count_t lastDrive[PINS];  // and when last
+    avr_cycle_count_t shortestSettle;   // from driving a pin to reading the next port
     uint64_t drivenHigh;               // must stay 0
     uint64_t drivenTogether;           // must stay 0
     bool jtagOff;                      // JTD was written twice within four cycles
@@ -26,6 +27,7 @@ typedef struct {
     avr_cycle_count_t byteCycles, nextByte;
     avr_cycle_count_t jtdWritten;
     pins low;
+    avr_cycle_count_t drivenSince;  // 0 while no pin is
     avr_cycle_count_t lowUntil[PINS];
     int present[PORTS];  // data address of each port's PIN register, 0 where the chip has none
 } controller;
