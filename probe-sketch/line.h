@@ -8,13 +8,16 @@
 #define pgm_read_byte(address) (*(const uint8_t *)(address))
 #endif
 
-/** One step of CRC-16/XMODEM: polynomial 1021, from 0000, no reflection. Eight bits at once, without a table. */
+/**
+ * One step of CRC-16/XMODEM: polynomial 1021, from 0000, no reflection. A whole byte at once in eight-bit arithmetic,
+ * because an AVR shifts 16 bits slowly; the shifts are those of the polynomial's terms 12, 5 and 0.
+ */
 inline uint16_t crcStep(uint16_t crc, uint8_t byte) {
-    crc = (uint16_t)(crc >> 8 | crc << 8) ^ byte;
-    crc ^= (uint8_t)(crc & 0xFF) >> 4;
-    crc ^= (uint16_t)(crc << 12);
-    crc ^= (uint16_t)((crc & 0xFF) << 5);
-    return crc;
+    uint8_t x = (uint8_t)(crc >> 8) ^ byte;
+    x ^= x >> 4;
+    uint8_t high = (uint8_t)crc ^ (uint8_t)(x << 4) ^ (x >> 3);
+    uint8_t low = x ^ (uint8_t)(x << 5);
+    return (uint16_t)(high << 8) | low;
 }
 
 /** Whether a text in RAM equals one in flash. */
