@@ -121,7 +121,8 @@ void LineWriter::number(uint32_t number) {
 void LineWriter::end() {
     if (length == 0) return;
     uint16_t crc = 0;
-    for (uint8_t i = 0; i < length; i++) crc = crcStep(crc, (uint8_t)text[i]);
+    char *const star = text + length;
+    for (char *at = text; at < star; at++) crc = crcStep(crc, (uint8_t)*at);
     text[length++] = '*';
     for (uint8_t i = 0; i < 4; i++, crc <<= 4) {
         uint8_t digit = crc >> 12;

@@ -12,7 +12,7 @@
  * One step of CRC-16/XMODEM: polynomial 1021, from 0000, no reflection. A whole byte at once in eight-bit arithmetic,
  * because an AVR shifts 16 bits slowly; the shifts are those of the polynomial's terms 12, 5 and 0.
  */
-inline uint16_t crcStep(uint16_t crc, uint8_t byte) {
+__attribute__((always_inline)) inline uint16_t crcStep(uint16_t crc, uint8_t byte) {
     uint8_t x = (uint8_t)(crc >> 8) ^ byte;
     x ^= x >> 4;
     uint8_t high = (uint8_t)crc ^ (uint8_t)(x << 4) ^ (x >> 3);
