@@ -2,6 +2,7 @@ package buzzout.circuit;
 
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
@@ -25,20 +26,18 @@ public final class Circuit {
     /** The pins that hang on each lump, as a bit set. */
     private final long[] pinsOn;
     /** The keys whose switch conducts without a press. */
-    private final BitSet stuck = new BitSet();
+    private final BitSet stuck;
 
     private Circuit(Wiring wiring) {
         this.wiring = wiring;
         sureDiodes = wiring.plan().controller().sureDiodes();
-        pins = wiring.pins();
+        pins = wiring.layout().pins;
         lumpOf = Lumps.of(wiring);
-        pinsOn = new long[wiring.nodes()];
+        pinsOn = new long[wiring.layout().nodes()];
         for (int pin = 0; pin < pins; pin++) {
             pinsOn[lumpOf[pin]] |= 1L << pin;
         }
-        for (Key key : wiring.plan().keys()) {
-            stuck.set(key.index(), wiring.isHeld(key));
-        }
+        stuck = wiring.heldKeys();
     }
 
     public static Circuit of(Plan plan) {
@@ -47,8 +46,15 @@ public final class Circuit {
 
     /** The circuit of a board with these faults; their order does not matter. */
     public static Circuit of(Plan plan, Collection<? extends Fault> faults) {
-        Wiring wiring = new Wiring(plan);
-        faults.stream().sorted(Comparator.comparing(Fault::kind)).forEach(fault -> fault.change(wiring));
+        return of(new Layout(plan), faults);
+    }
+
+    /** The same, for the many circuits of one plan. */
+    public static Circuit of(Layout layout, Collection<? extends Fault> faults) {
+        Wiring wiring = new Wiring(layout);
+        List<Fault> inOrder = new ArrayList<>(faults);
+        inOrder.sort(Comparator.comparing(Fault::kind));
+        inOrder.forEach(fault -> fault.change(wiring));
         return new Circuit(wiring);
     }
 
@@ -67,7 +73,7 @@ public final class Circuit {
     /** The sweep while these keys, by index, are held. */
     public Reading read(BitSet held) {
         Branches branches = branchesOf(held);
-        int ground = lumpOf[wiring.ground()];
+        int ground = lumpOf[wiring.layout().ground];
         long[] low = new long[pins];
         long[] between = new long[pins];
         for (int driven = 0; driven < pins; driven++) {
@@ -106,7 +112,7 @@ public final class Circuit {
             }
         }
         for (int pin = dragged.nextSetBit(0); pin >= 0; pin = dragged.nextSetBit(pin + 1)) {
-            branches.add(lumpOf[pin], lumpOf[wiring.ground()], sureDiodes + 1);
+            branches.add(lumpOf[pin], lumpOf[wiring.layout().ground], sureDiodes + 1);
         }
         return branches;
     }

@@ -13,7 +13,7 @@ final class Lumps {
 
     /** For each node the node that stands for its lump. */
     static int[] of(Wiring wiring) {
-        Lumps lumps = new Lumps(wiring.nodes());
+        Lumps lumps = new Lumps(wiring.layout().nodes());
         wiring.forEachWire((node, other) -> lumps.parent[lumps.find(node)] = lumps.find(other));
         for (int node = 0; node < lumps.parent.length; node++) {
             lumps.parent[node] = lumps.find(node);
