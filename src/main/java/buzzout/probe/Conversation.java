@@ -1,5 +1,6 @@
 package buzzout.probe;
 
+import buzzout.circuit.Pair;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
@@ -164,13 +165,16 @@ final class Conversation {
         } else if (message instanceof ProbeMessage.Lost lost) {
             watch.lost(lost);
             deadline = now + RETRY;
+        } else if (message instanceof ProbeMessage.No no && no.verb().equals("state")) {
+            tell(new ProbeEvent.LinkLost(Sentences.startedAgain(port)));
+            ask(now);
         }
         if (uncertain) {
             askForState(now);
         }
     }
 
-    private boolean isListed(buzzout.circuit.Pair pair) {
+    private boolean isListed(Pair pair) {
         return Math.max(pair.low(), pair.reads()) < plan.pins().size();
     }
 

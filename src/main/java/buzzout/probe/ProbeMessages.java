@@ -81,7 +81,7 @@ final class ProbeMessages {
         return (int) Math.min(count(digits), Integer.MAX_VALUE);
     }
 
-    /** An unsigned number of up to 32 bits, decimal, without sign or leading blanks. */
+    /** An unsigned number of up to 32 bits, decimal, without sign or leading zeros. */
     private static long count(String digits) {
         boolean decimal =
                 !digits.isEmpty() && digits.length() <= 10 && digits.chars().allMatch(c -> c >= '0' && c <= '9');

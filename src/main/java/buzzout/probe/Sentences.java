@@ -37,8 +37,11 @@ final class Sentences {
 
     /** Whether saying it again cannot help. */
     static boolean isRefusal(Plan plan, ProbeMessage.No no) {
-        boolean twice = no.reason().equals("twice");
-        return !no.verb().equals("?") && (!twice || isTwice(plan, no.detail()));
+        return switch (no.reason()) {
+            case "twice" -> isTwice(plan, no.detail());
+            case "sweeping" -> false;
+            default -> !no.verb().equals("?") && !no.verb().equals("state");
+        };
     }
 
     static String refused(Plan plan, Identity identity, ProbeMessage.No no) {
@@ -50,8 +53,7 @@ final class Sentences {
             case "add twice" ->
                 "The plan gives pin " + no.detail() + " to " + uses(plan, no.detail()) + ": each pin has one net.";
             case "add many" -> tooManyPins(plan, identity);
-            case "settle range" ->
-                "The probe does not take this settle time: use one between 1 and 10000 microseconds.";
+            case "settle range" -> "The probe does not take this settle time: use one between 1 and 1000 microseconds.";
             default ->
                 "The probe refused to " + no.verb() + " (" + (no.reason() + " " + no.detail()).strip()
                         + "): flash the sketch that came with this program.";

@@ -5,19 +5,29 @@ import buzzout.circuit.Pairs;
 import buzzout.plan.Controller;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** What the probe sketch does, without a microcontroller: commands and sweeps in, bodies of lines out. */
 final class SimulatedSketch {
-    static final int MOST_PINS = 64;
+    private static final Set<String> ONE_FIELD = Set.of("forget", "go", "stop", "state");
+    private static final Set<String> TWO_FIELDS = Set.of("who", "settle");
+
+    /** An echo gets no answer, lest the two go on for ever. */
+    private static final Set<String> ONLY_A_PROBE_SAYS =
+            Set.of("iam", "ok", "no", "+", "-", "=", "full", "beat", "lost");
+
+    private static final int DEFAULT_SETTLE = 10;
+    private static final int LONGEST_SETTLE = 1000;
     private static final long BEAT = 250_000;
     private static final int READ_MICROS = 6;
     private static final long MODULUS = 1L << 32;
 
-    private final Controller controller;
+    private final String chip;
+    private final List<String> offered;
     private final Consumer<String> say;
-    private List<String> pins = new ArrayList<>();
-    private int settleMicros = 10;
+    private List<String> pins = List.of();
+    private int settleMicros = DEFAULT_SETTLE;
     private boolean going;
     private Pairs closed = Pairs.NONE;
     private long bootedAt;
@@ -28,14 +38,17 @@ final class SimulatedSketch {
     private long lost;
 
     SimulatedSketch(Controller controller, Consumer<String> say) {
-        this.controller = controller;
+        chip = controller.name().replace(' ', '-');
+        offered = controller.pins().stream()
+                .filter(pin -> controller.reserved(pin).isEmpty())
+                .toList();
         this.say = say;
     }
 
     /** Power comes, or a reset: nothing is remembered. */
     void boot(long now) {
-        pins = new ArrayList<>();
-        settleMicros = 10;
+        pins = List.of();
+        settleMicros = DEFAULT_SETTLE;
         going = false;
         bootedAt = now;
         introduce();
@@ -46,7 +59,7 @@ final class SimulatedSketch {
     }
 
     List<String> pins() {
-        return List.copyOf(pins);
+        return pins;
     }
 
     /** The next changes find no room, so many of them. */
@@ -65,37 +78,42 @@ final class SimulatedSketch {
 
     /** Says whether the board must be swept at once, for {@link #whole}. */
     boolean hear(String body, long now) {
-        String[] fields = body.split(" ", -1);
-        switch (fields[0]) {
+        List<String> fields = List.of(body.split(" ", -1));
+        String verb = fields.get(0);
+        if ((ONE_FIELD.contains(verb) && fields.size() != 1)
+                || (TWO_FIELDS.contains(verb) && fields.size() != 2)
+                || (verb.equals("add") && fields.size() < 2)) {
+            say.accept("no " + verb + " fields");
+            return false;
+        }
+        switch (verb) {
             case "who" -> introduce();
             case "forget" -> {
                 going = false;
-                pins = new ArrayList<>();
+                pins = List.of();
                 say.accept("ok forget");
             }
-            case "add" -> add(fields);
-            case "settle" -> settle(fields);
+            case "add" -> add(fields.subList(1, fields.size()));
+            case "settle" -> settle(fields.get(1));
             case "stop" -> {
                 going = false;
                 say.accept("ok stop");
             }
-            case "state" -> {
-                return true;
-            }
             case "go" -> {
-                if (pins.isEmpty()) {
-                    say.accept("no go empty");
-                    return false;
-                }
-                going = true;
-                wentAt = now;
-                nextBeat = now + BEAT;
-                sequence = 0;
-                lost = 0;
-                say.accept("ok go " + pins.size());
-                return true;
+                return go(now);
             }
-            default -> say.accept("no ? verb");
+            case "state" -> {
+                if (going) {
+                    whole(now, closed);
+                } else {
+                    say.accept("no state stopped");
+                }
+            }
+            default -> {
+                if (!ONLY_A_PROBE_SAYS.contains(verb)) {
+                    say.accept("no ? verb");
+                }
+            }
         }
         return false;
     }
@@ -143,38 +161,61 @@ final class SimulatedSketch {
         }
     }
 
-    private void add(String[] fields) {
-        for (int i = 1; i < fields.length; i++) {
-            String pin = fields[i];
-            if (!controller.pins().contains(pin) || controller.reserved(pin).isPresent()) {
-                say.accept("no add pin " + pin);
-                return;
-            } else if (pins.contains(pin)) {
-                say.accept("no add twice " + pin);
-                return;
-            } else if (pins.size() == MOST_PINS) {
-                say.accept("no add many");
+    private boolean go(long now) {
+        if (pins.isEmpty()) {
+            say.accept("no go empty");
+            return false;
+        }
+        going = true;
+        wentAt = now;
+        nextBeat = now + BEAT;
+        sequence = 0;
+        lost = 0;
+        say.accept("ok go " + pins.size());
+        return true;
+    }
+
+    /** All of them or none. */
+    private void add(List<String> names) {
+        List<String> longer = new ArrayList<>(pins);
+        for (String pin : names) {
+            String refusal = refusal(pin, longer);
+            if (going || !refusal.isEmpty()) {
+                say.accept("no add " + (going ? "sweeping" : refusal));
                 return;
             }
-            pins.add(pin);
+            longer.add(pin);
         }
+        pins = List.copyOf(longer);
         say.accept("ok add " + pins.size());
     }
 
-    private void settle(String[] fields) {
-        boolean number = fields.length == 2 && fields[1].matches("[0-9]{1,5}");
-        int asked = number ? Integer.parseInt(fields[1]) : 0;
-        if (asked < 1 || asked > 10_000) {
-            say.accept("no settle range");
-        } else {
-            settleMicros = asked;
+    private String refusal(String pin, List<String> listed) {
+        if (!offered.contains(pin)) {
+            return "pin " + pin;
+        }
+        if (listed.contains(pin)) {
+            return "twice " + pin;
+        }
+        return listed.size() == mostPins() ? "many" : "";
+    }
+
+    private void settle(String asked) {
+        if (asked.matches("[1-9][0-9]{0,2}|" + LONGEST_SETTLE)) {
+            settleMicros = Integer.parseInt(asked);
             say.accept("ok settle " + asked);
+        } else {
+            say.accept("no settle range");
         }
     }
 
     private void introduce() {
-        say.accept("iam " + ProbeMessage.PROTOCOL + " simulated "
-                + controller.name().replace(' ', '-') + " " + MOST_PINS + " 16000000");
+        say.accept("iam " + ProbeMessage.PROTOCOL + " simulated " + chip + " " + mostPins() + " 16000000");
+    }
+
+    /** A sweep's result keeps one 64-bit word a pin. */
+    private int mostPins() {
+        return Math.min(offered.size(), Long.SIZE);
     }
 
     private long micros(long now) {

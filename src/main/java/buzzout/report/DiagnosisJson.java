@@ -73,13 +73,18 @@ public final class DiagnosisJson {
     private static JsonObject finding(Plan plan, Finding finding) {
         JsonObject object = new JsonObject();
         object.addProperty("probability", rounded(finding.probability()));
-        JsonArray suspects = new JsonArray();
-        finding.suspects().forEach(suspect -> suspects.add(suspect(plan, suspect)));
-        object.add("suspects", suspects);
+        object.add("suspects", suspects(plan, finding.suspects()));
+        object.add("otherwise", suspects(plan, finding.otherwise()));
         object.add("because", texts(finding.because()));
         object.add("settle", orNull(finding.settle()));
         object.addProperty("repair", finding.first().fault().repair(plan));
         return object;
+    }
+
+    private static JsonArray suspects(Plan plan, List<Suspect> suspects) {
+        JsonArray array = new JsonArray();
+        suspects.forEach(suspect -> array.add(suspect(plan, suspect)));
+        return array;
     }
 
     private static JsonObject suspect(Plan plan, Suspect suspect) {

@@ -13,7 +13,7 @@ import java.util.Locale;
 /** Findings as plain text, to be read at the bench or pasted into a message that asks for help. */
 public final class FindingsText {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
-    private static final int MOST_OTHERS = 6;
+    private static final int MOST_SUSPECTS = 6;
 
     private static final List<String> CAUTIONS = List.of(
             "Unplug the board before you solder, and before you turn a meter to ohms or to the beeper.",
@@ -88,34 +88,35 @@ public final class FindingsText {
     }
 
     private void finding(int number, Finding finding) {
-        Suspect first = finding.first();
-        boolean alone = finding.suspects().size() == 1;
-        String sure = Likelihood.inWords(alone ? finding.probability() : first.probability());
-        page.gap()
-                .paragraph(
-                        String.format("%2d. ", number), sentence(first.fault().says(plan)) + " This is " + sure + ".");
+        List<Suspect> suspects = finding.suspects();
+        String sure = Likelihood.inWords(finding.probability());
+        String lead = String.format("%2d. ", number);
+        page.gap();
+        if (suspects.size() == 1) {
+            page.paragraph(lead, sentence(finding.first().fault().says(plan)) + " This is " + sure + ".");
+        } else {
+            page.paragraph(lead, "One of these, which what was seen cannot tell apart. That it is one of them is "
+                    + sure + ".");
+            suspects(suspects);
+        }
         finding.because().forEach(why -> page.paragraph("    Seen: ", sentence(why)));
-        others(finding);
+        if (!finding.otherwise().isEmpty()) {
+            page.paragraph("    ", "It might also be, though that fits less well:");
+            suspects(finding.otherwise());
+        }
         finding.settle().ifPresent(step -> page.paragraph("    To be sure: ", sentence(step)));
         page.paragraph(
-                "    To repair: ", "Unplug first. " + sentence(first.fault().repair(plan)));
+                suspects.size() == 1 ? "    To repair: " : "    To repair the first: ",
+                "Unplug first. " + sentence(finding.first().fault().repair(plan)));
     }
 
-    private void others(Finding finding) {
-        List<Suspect> others = finding.suspects().subList(1, finding.suspects().size());
-        if (others.isEmpty()) {
-            return;
-        }
-        page.paragraph(
-                "    ",
-                "What was seen fits these as well; that it is one of them all is "
-                        + Likelihood.inWords(finding.probability()) + ":");
-        others.stream()
-                .limit(MOST_OTHERS)
-                .forEach(other -> page.paragraph(
-                        "      - ", other.fault().says(plan) + " (" + Likelihood.percent(other.probability()) + ")"));
-        if (others.size() > MOST_OTHERS) {
-            page.paragraph("      - ", "and " + (others.size() - MOST_OTHERS) + " less likely ones");
+    private void suspects(List<Suspect> suspects) {
+        suspects.stream()
+                .limit(MOST_SUSPECTS)
+                .forEach(each -> page.paragraph(
+                        "      - ", each.fault().says(plan) + " (" + Likelihood.percent(each.probability()) + ")"));
+        if (suspects.size() > MOST_SUSPECTS) {
+            page.paragraph("      - ", "and " + (suspects.size() - MOST_SUSPECTS) + " less likely ones");
         }
     }
 
