@@ -11,7 +11,6 @@ import buzzout.diagnosis.Finding;
 import buzzout.diagnosis.Suspect;
 import buzzout.plan.ExamplePlan;
 import buzzout.plan.Key;
-import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import buzzout.probe.Identity;
 import buzzout.session.Evidence;
@@ -101,21 +100,37 @@ final class Views {
     }
 
     static EventLines events() {
-        EventLines lines = EventLines.NONE;
-        List<EventLines.Line> told = new ArrayList<>(lines.lines());
+        List<EventLines.Line> told = new ArrayList<>();
         for (int index : new int[] {15, 16, 17, 18, 19, 33}) {
-            Key key = QUAYSIDE.keys().get(index);
-            boolean bridged = index == 17 || index == 18;
-            Circuit circuit = bridged ? Circuit.of(QUAYSIDE, List.of(bridge())) : Circuit.of(QUAYSIDE);
-            Pairs pairs = circuit.pressed(key).low().minus(circuit.quiet().low());
             long micros = index * MICROS_A_PRESS;
-            Press press = new Press(micros, pairs, OptionalInt.of(index), OptionalInt.empty(), false);
+            Press press = new Press(micros, pairs(index), OptionalInt.of(index), OptionalInt.empty(), false);
             told.add(new EventLines.Line(micros / 1000, PressWords.of(QUAYSIDE, press), true));
         }
         return new EventLines(told);
     }
 
-    static Net net(String name) {
-        return QUAYSIDE.net(name).orElseThrow();
+    /** What a key closes on the board with the bridge. */
+    static Pairs pairs(int index) {
+        Circuit circuit = Circuit.of(QUAYSIDE, List.of(bridge()));
+        return circuit.pressed(QUAYSIDE.keys().get(index))
+                .low()
+                .minus(circuit.quiet().low());
+    }
+
+    static Session with(Session session, List<KeyState> states, List<Press> presses) {
+        return new Session(
+                session.plan(),
+                session.stage(),
+                session.probe(),
+                session.port(),
+                session.quiet(),
+                session.now(),
+                states,
+                presses,
+                session.evidence(),
+                session.called(),
+                session.linkTrouble(),
+                session.lostChanges(),
+                session.garbledLines());
     }
 }
