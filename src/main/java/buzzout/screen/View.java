@@ -33,6 +33,11 @@ record View(Setting setting, Snapshot snapshot, Focus focus) {
         return session().stage() == Stage.PRESSING;
     }
 
+    /** Whether words about presses are taken: not blindly, while the help covers the board. */
+    boolean takesWords() {
+        return isPressing() && !focus.help();
+    }
+
     KeyState state(int key) {
         return session().states().get(key);
     }

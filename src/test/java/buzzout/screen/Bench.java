@@ -25,7 +25,10 @@ final class Bench implements Source {
     Bench(Plan plan) {
         Session fresh = Views.session(Stage.PRESSING);
         now = new Snapshot(
-                Views.with(fresh, Session.of(plan).states(), List.of()), Diagnosis.NOTHING_YET, EventLines.NONE);
+                Views.with(fresh, Session.of(plan).states(), List.of()),
+                Diagnosis.NOTHING_YET,
+                EventLines.NONE,
+                Optional.empty());
     }
 
     /** Shows a session in this terminal. Arguments: a file to write the process's number to. */
@@ -67,6 +70,7 @@ final class Bench implements Source {
         states.set(key, KeyState.GOOD);
         List<Press> presses = new ArrayList<>(session.presses());
         presses.add(new Press(0, Views.pairs(key), OptionalInt.of(key), OptionalInt.empty(), false));
-        now = new Snapshot(Views.with(session, states, presses), Diagnosis.NOTHING_YET, EventLines.NONE);
+        now = new Snapshot(
+                Views.with(session, states, presses), Diagnosis.NOTHING_YET, EventLines.NONE, Optional.empty());
     }
 }

@@ -86,7 +86,7 @@ final class Boards {
         Session session = Views.with(pressing(plan), states, List.of());
         Focus first = Focus.FIRST;
         Focus focus = new Focus(first.side(), selected, first.finding(), 0, false, true);
-        Snapshot snapshot = new Snapshot(session, Diagnosis.NOTHING_YET, EventLines.NONE);
+        Snapshot snapshot = new Snapshot(session, Diagnosis.NOTHING_YET, EventLines.NONE, Optional.empty());
         return Views.view(plan, Views.FULL, snapshot).with(focus);
     }
 

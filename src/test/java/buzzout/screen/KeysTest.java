@@ -39,12 +39,14 @@ class KeysTest {
     @Test
     void nothing_came_concerns_the_selected_key() {
         View moved = demo.with(demo.focus().moved(Views.QUAYSIDE, 1, 0));
-        assertEquals(Optional.of(new Command.Ask(new Request.NothingCame(1))), Keys.command(letter('n'), moved));
+        assertEquals(
+                Optional.of(new Command.Ask(new Request.NothingCame(moved.subject()))),
+                Keys.command(letter('n'), moved));
     }
 
     @Test
     void only_a_simulated_board_has_its_keys_pressed_from_here() {
-        Optional<Command> press = Optional.of(new Command.Ask(new Request.Press(0)));
+        Optional<Command> press = Optional.of(new Command.Ask(new Request.Press(demo.subject())));
         assertEquals(press, Keys.command(new KeyStroke(KeyType.Enter), demo));
         assertEquals(press, Keys.command(letter('p'), demo));
         assertEquals(Optional.empty(), Keys.command(new KeyStroke(KeyType.Enter), soldered));
@@ -54,9 +56,18 @@ class KeysTest {
     @ParameterizedTest
     @EnumSource(names = "PRESSING", mode = EnumSource.Mode.EXCLUDE)
     void words_about_presses_are_taken_only_while_pressing(Stage stage) {
-        View other = demo.with(new Snapshot(Views.session(stage), Diagnosis.NOTHING_YET, EventLines.NONE));
+        View other =
+                demo.with(new Snapshot(Views.session(stage), Diagnosis.NOTHING_YET, EventLines.NONE, Optional.empty()));
         for (char letter : new char[] {'n', 'e', 'u', 'p'}) {
             assertEquals(Optional.empty(), Keys.command(letter(letter), other));
+        }
+    }
+
+    @Test
+    void words_about_presses_are_not_taken_blindly_under_the_help() {
+        View covered = demo.with(demo.focus().withHelp(true));
+        for (char letter : new char[] {'n', 'e', 'u', 'p'}) {
+            assertEquals(Optional.empty(), Keys.command(letter(letter), covered));
         }
     }
 

@@ -52,6 +52,7 @@ class PictureTest {
                 new Scene("no-probe-80x24", at(waiting), 80, 24),
                 new Scene("quiet-check-80x24", at(quiet), 80, 24),
                 new Scene("link-down-80x24", at(linkDown()), 80, 24),
+                new Scene("warning-80x24", warned(full), 80, 24),
                 new Scene("large-80x24", Boards.view(Boards.panel(16, 32), 300), 80, 24),
                 new Scene("large-200x60", Boards.view(Boards.panel(16, 32), 300), 200, 60),
                 new Scene("staggered-80x24", Boards.view(Boards.staggered(), 5), 80, 24),
@@ -59,7 +60,19 @@ class PictureTest {
     }
 
     private static View at(Session session) {
-        return Views.view(Views.QUAYSIDE, Views.FULL, new Snapshot(session, Diagnosis.NOTHING_YET, EventLines.NONE));
+        return Views.view(
+                Views.QUAYSIDE,
+                Views.FULL,
+                new Snapshot(session, Diagnosis.NOTHING_YET, EventLines.NONE, Optional.empty()));
+    }
+
+    private static View warned(View view) {
+        Snapshot snapshot = view.snapshot();
+        return view.with(new Snapshot(
+                snapshot.session(),
+                snapshot.diagnosis(),
+                snapshot.events(),
+                Optional.of("The log cannot be written: no space left. Free some; nothing is lost yet.")));
     }
 
     private static Session linkDown() {

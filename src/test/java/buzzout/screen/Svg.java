@@ -8,8 +8,8 @@ import java.util.Locale;
 
 /** A screen's picture as SVG, for a page that shows what the program looks like. */
 final class Svg {
-    private static final double CELL_WIDTH = 8.4;
-    private static final int CELL_HEIGHT = 17;
+    private static final double CELL_WIDTH = 8.43;
+    private static final int CELL_HEIGHT = 16;
     private static final int BASELINE = 13;
     private static final int MARGIN = 12;
     private static final String PAPER = "#fbfaf7";
@@ -59,7 +59,7 @@ final class Svg {
             String colour = reverse ? PAPER : colour(first.getForegroundColor());
             String bold = first.getModifiers().contains(SGR.BOLD) ? " font-weight=\"bold\"" : "";
             add(
-                    "<text x=\"%.1f\" y=\"%d\" textLength=\"%.1f\" xml:space=\"preserve\" fill=\"%s\"%s>%s</text>%n",
+                    "<text x=\"%.2f\" y=\"%d\" textLength=\"%.2f\" xml:space=\"preserve\" fill=\"%s\"%s>%s</text>%n",
                     left, top + BASELINE, width, colour, bold, escaped(text.toString()));
         }
         return to;
