@@ -66,6 +66,11 @@ public record Bridge(int net, int key, int otherNet, int otherKey) implements Fa
     }
 
     @Override
+    public Set<Integer> nets(Plan plan) {
+        return Set.of(net, otherNet);
+    }
+
+    @Override
     public String code(Plan plan) {
         String keys = key == otherKey ? name(plan, key) : name(plan, key) + ":" + name(plan, otherKey);
         return kind().code() + ":" + plan.nets().get(net).name() + ":"

@@ -2,6 +2,7 @@ package buzzout.circuit;
 
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
@@ -11,39 +12,49 @@ import java.util.List;
 /**
  * A board's conduction, ready to be asked what a sweep reads while some keys are held.
  *
- * <p>Pieces that always conduct both ways are merged once into lumps (union-find); a question then walks only the held
- * keys' branches. With p pins and h held keys a question costs O(p·h²) at worst and O(p) for one key.
+ * <p>Pieces that always conduct both ways are merged once into lumps (union-find); a question then walks only the
+ * branches of the keys that are down. With p pins and h such keys a question costs O(p·h²), and O(p) for one key.
  */
 public final class Circuit {
-    /** A level that no pull-up current reaches. */
+    /** More diodes than any path has. */
     private static final int NEVER = Integer.MAX_VALUE / 2;
 
-    private final Plan plan;
     private final Wiring wiring;
-    private final int[] lumpOf;
     private final int sureDiodes;
+    private final int pins;
+    private final int[] lumpOf;
+    /** The pins that hang on each lump, as a bit set. */
+    private final long[] pinsOn;
+    /** The keys whose switch conducts without a press. */
+    private final BitSet stuck;
 
     private Circuit(Wiring wiring) {
-        this.plan = wiring.plan();
         this.wiring = wiring;
-        this.sureDiodes = plan.controller().sureDiodes();
-        lumpOf = new int[wiring.nodes()];
-        for (int node = 0; node < lumpOf.length; node++) {
-            lumpOf[node] = node;
+        sureDiodes = wiring.plan().controller().sureDiodes();
+        pins = wiring.layout().pins;
+        lumpOf = Lumps.of(wiring);
+        pinsOn = new long[wiring.layout().nodes()];
+        for (int pin = 0; pin < pins; pin++) {
+            pinsOn[lumpOf[pin]] |= 1L << pin;
         }
-        wiring.forEachWire((node, other) -> lumpOf[find(node)] = find(other));
-        for (int node = 0; node < lumpOf.length; node++) {
-            lumpOf[node] = find(node);
-        }
+        stuck = wiring.heldKeys();
     }
 
     public static Circuit of(Plan plan) {
         return of(plan, List.of());
     }
 
+    /** The circuit of a board with these faults; their order does not matter. */
     public static Circuit of(Plan plan, Collection<? extends Fault> faults) {
-        Wiring wiring = new Wiring(plan);
-        faults.stream().sorted(Comparator.comparing(Fault::kind)).forEach(fault -> fault.change(wiring));
+        return of(new Layout(plan), faults);
+    }
+
+    /** The same, for the many circuits of one plan. */
+    public static Circuit of(Layout layout, Collection<? extends Fault> faults) {
+        Wiring wiring = new Wiring(layout);
+        List<Fault> inOrder = new ArrayList<>(faults);
+        inOrder.sort(Comparator.comparing(Fault::kind));
+        inOrder.forEach(fault -> fault.change(wiring));
         return new Circuit(wiring);
     }
 
@@ -61,31 +72,34 @@ public final class Circuit {
 
     /** The sweep while these keys, by index, are held. */
     public Reading read(BitSet held) {
-        Branches branches = branches(held);
-        int pins = plan.pins().size();
+        Branches branches = branchesOf(held);
+        int ground = lumpOf[wiring.layout().ground];
         long[] low = new long[pins];
         long[] between = new long[pins];
-        int[] diodesTo = new int[lumpOf.length];
         for (int driven = 0; driven < pins; driven++) {
-            Arrays.fill(diodesTo, NEVER);
-            diodesTo[lumpOf[driven]] = 0;
-            diodesTo[lumpOf[wiring.ground()]] = 0;
-            branches.spread(diodesTo);
-            for (int pin = 0; pin < pins; pin++) {
-                int diodes = diodesTo[lumpOf[pin]];
-                if (pin == driven || diodes == NEVER) {
-                    continue;
-                }
-                (diodes <= sureDiodes ? low : between)[driven] |= 1L << pin;
+            int lump = lumpOf[driven];
+            low[driven] = pinsOn[lump] | pinsOn[ground];
+            if (branches.count > 0) {
+                branches.spread(lump, ground);
+                branches.collect(pinsOn, sureDiodes, low, between, driven);
             }
+            low[driven] &= ~(1L << driven);
+            between[driven] &= ~(low[driven] | 1L << driven);
         }
         return new Reading(Pairs.ofSweep(low), Pairs.ofSweep(between));
     }
 
-    private Branches branches(BitSet held) {
-        Branches branches = new Branches(plan.keys().size() + plan.pins().size());
-        for (Key key : plan.keys()) {
-            if (wiring.isOpen(key) || !(held.get(key.index()) || wiring.isHeld(key))) {
+    private Branches branchesOf(BitSet held) {
+        BitSet down = stuck;
+        if (!held.isEmpty()) {
+            down = (BitSet) stuck.clone();
+            down.or(held);
+        }
+        BitSet dragged = wiring.draggedPins();
+        Branches branches = new Branches(2 * down.cardinality() + dragged.cardinality());
+        for (int index = down.nextSetBit(0); index >= 0; index = down.nextSetBit(index + 1)) {
+            Key key = wiring.plan().keys().get(index);
+            if (wiring.isOpen(key)) {
                 continue;
             }
             int anode = lumpOf[wiring.anodeEnd(key)];
@@ -97,56 +111,70 @@ public final class Circuit {
                 branches.add(anode, cathode, 1);
             }
         }
-        BitSet dragged = wiring.draggedPins();
         for (int pin = dragged.nextSetBit(0); pin >= 0; pin = dragged.nextSetBit(pin + 1)) {
-            branches.add(lumpOf[pin], lumpOf[wiring.ground()], sureDiodes + 1);
+            branches.add(lumpOf[pin], lumpOf[wiring.layout().ground], sureDiodes + 1);
         }
         return branches;
     }
 
-    private int find(int node) {
-        int root = node;
-        while (lumpOf[root] != root) {
-            root = lumpOf[root];
-        }
-        while (lumpOf[node] != root) {
-            int next = lumpOf[node];
-            lumpOf[node] = root;
-            node = next;
-        }
-        return root;
-    }
-
-    /** The branches that conduct now, from lump to lump, each with the diodes it passes. */
+    /** The branches that conduct now, from lump to lump, each with the diodes that it passes. */
     private static final class Branches {
         private final int[] from;
         private final int[] to;
+        private final int[] passed;
+        /** For each branch, the fewest diodes from its start to a driven lump. */
         private final int[] diodes;
+
         private int count;
 
         Branches(int most) {
-            from = new int[2 * most];
-            to = new int[2 * most];
-            diodes = new int[2 * most];
+            from = new int[most];
+            to = new int[most];
+            passed = new int[most];
+            diodes = new int[most];
         }
 
-        void add(int fromLump, int toLump, int passed) {
+        void add(int fromLump, int toLump, int diodesPassed) {
             from[count] = fromLump;
             to[count] = toLump;
-            diodes[count++] = passed;
+            passed[count++] = diodesPassed;
         }
 
-        /** Lowers each lump's fewest diodes on the way to a driven lump until none falls (Bellman–Ford). */
-        void spread(int[] diodesTo) {
+        /** Lowers each branch's diodes until none falls (Bellman–Ford over branches). */
+        void spread(int driven, int ground) {
+            Arrays.fill(diodes, NEVER);
             boolean fell = true;
             while (fell) {
                 fell = false;
                 for (int branch = 0; branch < count; branch++) {
-                    int reached = diodesTo[to[branch]] + diodes[branch];
-                    if (reached < diodesTo[from[branch]]) {
-                        diodesTo[from[branch]] = reached;
+                    int reached = passed[branch] + beyond(branch, driven, ground);
+                    if (reached < diodes[branch]) {
+                        diodes[branch] = reached;
                         fell = true;
                     }
+                }
+            }
+        }
+
+        private int beyond(int branch, int driven, int ground) {
+            if (to[branch] == driven || to[branch] == ground) {
+                return 0;
+            }
+            int fewest = NEVER;
+            for (int next = 0; next < count; next++) {
+                if (from[next] == to[branch]) {
+                    fewest = Math.min(fewest, diodes[next]);
+                }
+            }
+            return fewest;
+        }
+
+        void collect(long[] pinsOn, int sureDiodes, long[] low, long[] between, int driven) {
+            for (int branch = 0; branch < count; branch++) {
+                if (diodes[branch] <= sureDiodes) {
+                    low[driven] |= pinsOn[from[branch]];
+                } else if (diodes[branch] < NEVER) {
+                    between[driven] |= pinsOn[from[branch]];
                 }
             }
         }

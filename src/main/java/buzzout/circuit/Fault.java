@@ -1,6 +1,7 @@
 package buzzout.circuit;
 
 import buzzout.plan.Plan;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -29,6 +30,14 @@ public sealed interface Fault
 
     /** The parts that this fault spoils; two faults that share one are never supposed together. */
     Set<Part> parts();
+
+    /** The nets, by index, that it sits on. */
+    Set<Integer> nets(Plan plan);
+
+    /** The one key that it sits in, where it is no more than that. */
+    default OptionalInt onlyKey() {
+        return OptionalInt.empty();
+    }
 
     /** One word without spaces that names this fault among all of a plan's, such as {@code open:R2:Q:W}. */
     String code(Plan plan);

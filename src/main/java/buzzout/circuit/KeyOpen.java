@@ -3,6 +3,7 @@ package buzzout.circuit;
 import buzzout.plan.Key;
 import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -29,6 +30,16 @@ public record KeyOpen(int key) implements Fault {
                 new Part.DiodePart(key),
                 new Part.EndPart(key, NetKind.ROW),
                 new Part.EndPart(key, NetKind.COLUMN));
+    }
+
+    @Override
+    public Set<Integer> nets(Plan plan) {
+        return Set.of(plan.keys().get(key).row(), plan.keys().get(key).column());
+    }
+
+    @Override
+    public OptionalInt onlyKey() {
+        return OptionalInt.of(key);
     }
 
     @Override

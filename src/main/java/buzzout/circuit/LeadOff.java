@@ -29,6 +29,11 @@ public record LeadOff(int net) implements Fault {
     }
 
     @Override
+    public Set<Integer> nets(Plan plan) {
+        return Set.of(net);
+    }
+
+    @Override
     public String code(Plan plan) {
         return kind().code() + ":" + plan.nets().get(net).name();
     }

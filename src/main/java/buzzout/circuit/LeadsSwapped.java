@@ -33,6 +33,11 @@ public record LeadsSwapped(int net, int otherNet) implements Fault {
     }
 
     @Override
+    public Set<Integer> nets(Plan plan) {
+        return Set.of(net, otherNet);
+    }
+
+    @Override
     public String code(Plan plan) {
         return kind().code() + ":" + plan.nets().get(net).name() + ":"
                 + plan.nets().get(otherNet).name();

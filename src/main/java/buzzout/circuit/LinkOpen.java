@@ -35,6 +35,11 @@ public record LinkOpen(int net, int link, boolean jumper) implements Fault {
     }
 
     @Override
+    public Set<Integer> nets(Plan plan) {
+        return Set.of(net);
+    }
+
+    @Override
     public String code(Plan plan) {
         Net on = plan.nets().get(net);
         return kind().code() + ":" + on.name() + ":"

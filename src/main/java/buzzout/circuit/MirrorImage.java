@@ -3,6 +3,8 @@ package buzzout.circuit;
 import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The board was wired from behind as if from the front: the column leads run in the opposite order. */
@@ -28,6 +30,11 @@ public record MirrorImage() implements Fault {
     @Override
     public Set<Part> parts() {
         return Set.of(Part.Whole.SIDES);
+    }
+
+    @Override
+    public Set<Integer> nets(Plan plan) {
+        return IntStream.range(0, plan.nets().size()).boxed().collect(Collectors.toSet());
     }
 
     @Override

@@ -28,6 +28,11 @@ public record PinDragged(int net) implements Fault {
     }
 
     @Override
+    public Set<Integer> nets(Plan plan) {
+        return Set.of(net);
+    }
+
+    @Override
     public String code(Plan plan) {
         return kind().code() + ":" + plan.nets().get(net).name();
     }

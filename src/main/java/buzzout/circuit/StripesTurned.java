@@ -2,6 +2,8 @@ package buzzout.circuit;
 
 import buzzout.plan.Plan;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Every diode sits the other way round than planned. */
@@ -23,6 +25,11 @@ public record StripesTurned() implements Fault {
     @Override
     public Set<Part> parts() {
         return Set.of(Part.Whole.STRIPES);
+    }
+
+    @Override
+    public Set<Integer> nets(Plan plan) {
+        return IntStream.range(0, plan.nets().size()).boxed().collect(Collectors.toSet());
     }
 
     @Override

@@ -2,6 +2,7 @@ package buzzout.circuit;
 
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -24,6 +25,16 @@ public record SwitchHeld(int key) implements Fault {
     @Override
     public Set<Part> parts() {
         return Set.of(new Part.SwitchPart(key));
+    }
+
+    @Override
+    public Set<Integer> nets(Plan plan) {
+        return Set.of(plan.keys().get(key).row(), plan.keys().get(key).column());
+    }
+
+    @Override
+    public OptionalInt onlyKey() {
+        return OptionalInt.of(key);
     }
 
     @Override

@@ -1,87 +1,46 @@
 package buzzout.circuit;
 
 import buzzout.plan.Key;
-import buzzout.plan.Net;
 import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 
-/**
- * The netlist of one board as it is soldered, open to change by faults.
- *
- * <p>Nodes: first the pins, one for each net and then the spare pin; then every net's joints, net by net in solder
- * order; then one node inside each key, between its switch and its diode; last, ground.
- */
+/** The netlist of one board as it is soldered, open to change by faults. Nodes are numbered as in its layout. */
 public final class Wiring {
-    /** How a key's diode sits. */
-    enum Diode {
-        AS_PLANNED,
-        TURNED,
-        BYPASSED
-    }
-
-    private final Plan plan;
-    private final int[] firstJoint;
-    private final int firstInside;
-    private final int ground;
-
-    private final int[] leadJoint;
-    private final int[] leadPin;
+    private final Layout layout;
+    private final BitSet openLinks = new BitSet();
     private final BitSet openLeads = new BitSet();
-    private final List<BitSet> openLinks;
-    private final Diode[] diodes;
     private final BitSet openKeys = new BitSet();
     private final BitSet heldKeys = new BitSet();
-    private final int[] rowJoint;
-    private final int[] columnJoint;
-    private boolean allTurned;
-    private final List<int[]> extraWires = new ArrayList<>();
+    private final BitSet turned = new BitSet();
+    private final BitSet bypassed = new BitSet();
     private final BitSet grounded = new BitSet();
     private final BitSet dragged = new BitSet();
+    private final List<int[]> extraWires = new ArrayList<>(4);
+    private int[] leadPin = {};
+    private int[] rowJoint;
+    private int[] columnJoint;
+    private boolean allTurned;
 
-    public Wiring(Plan plan) {
-        this.plan = plan;
-        int nets = plan.nets().size();
-        firstJoint = new int[nets];
-        int node = plan.pins().size();
-        for (int net = 0; net < nets; net++) {
-            firstJoint[net] = node;
-            node += plan.nets().get(net).joints().size();
-        }
-        firstInside = node;
-        ground = firstInside + plan.keys().size();
-        leadJoint = new int[nets];
-        leadPin = new int[nets];
-        openLinks = new ArrayList<>(nets);
-        for (int net = 0; net < nets; net++) {
-            leadJoint[net] = firstJoint[net] + plan.nets().get(net).leadJoint();
-            leadPin[net] = net;
-            openLinks.add(new BitSet());
-        }
-        diodes = new Diode[plan.keys().size()];
-        rowJoint = new int[plan.keys().size()];
-        columnJoint = new int[plan.keys().size()];
-        for (Key key : plan.keys()) {
-            diodes[key.index()] = Diode.AS_PLANNED;
-            rowJoint[key.index()] = joint(key, NetKind.ROW);
-            columnJoint[key.index()] = joint(key, NetKind.COLUMN);
-        }
+    public Wiring(Layout layout) {
+        this.layout = layout;
+        rowJoint = layout.rowJoint;
+        columnJoint = layout.columnJoint;
     }
 
     public Plan plan() {
-        return plan;
+        return layout.plan;
     }
 
     /** The node of a key's planned joint on its row or column. */
     public int joint(Key key, NetKind kind) {
-        int net = key.net(kind);
-        return firstJoint[net] + plan.nets().get(net).jointOf(key.index());
+        return layout.joint(key, kind);
     }
 
     public void openLink(int net, int link) {
-        openLinks.get(net).set(link);
+        openLinks.set(layout.firstLink[net] + link);
     }
 
     public void takeLeadOff(int net) {
@@ -90,6 +49,10 @@ public final class Wiring {
 
     /** Swaps the controller ends of two leads. */
     public void swapLeads(int net, int other) {
+        if (leadPin.length == 0) {
+            leadPin = new int[layout.leadJoint.length];
+            java.util.Arrays.setAll(leadPin, pin -> pin);
+        }
         int pin = leadPin[net];
         leadPin[net] = leadPin[other];
         leadPin[other] = pin;
@@ -104,11 +67,11 @@ public final class Wiring {
     }
 
     public void turnDiode(Key key) {
-        diodes[key.index()] = Diode.TURNED;
+        turned.set(key.index());
     }
 
     public void bypassDiode(Key key) {
-        diodes[key.index()] = Diode.BYPASSED;
+        bypassed.set(key.index());
     }
 
     public void turnAllDiodes() {
@@ -117,7 +80,13 @@ public final class Wiring {
 
     /** Solders the row or column end of a key to another net's joint. */
     public void moveEnd(Key key, NetKind kind, int node) {
-        (kind == NetKind.ROW ? rowJoint : columnJoint)[key.index()] = node;
+        if (kind == NetKind.ROW) {
+            rowJoint = rowJoint.clone();
+            rowJoint[key.index()] = node;
+        } else {
+            columnJoint = columnJoint.clone();
+            columnJoint[key.index()] = node;
+        }
     }
 
     public void join(int node, int other) {
@@ -134,29 +103,24 @@ public final class Wiring {
         dragged.set(net);
     }
 
-    int nodes() {
-        return ground + 1;
-    }
-
-    int ground() {
-        return ground;
+    Layout layout() {
+        return layout;
     }
 
     boolean isOpen(Key key) {
         return openKeys.get(key.index());
     }
 
-    boolean isHeld(Key key) {
-        return heldKeys.get(key.index());
+    BitSet heldKeys() {
+        return heldKeys;
     }
 
     boolean isBypassed(Key key) {
-        return diodes[key.index()] == Diode.BYPASSED;
+        return bypassed.get(key.index());
     }
 
-    /** The node inside a key, between its switch and its diode. */
-    int inside(Key key) {
-        return firstInside + key.index();
+    BitSet draggedPins() {
+        return dragged;
     }
 
     /** The end of a key's branch that current enters by, its diode's anode side. */
@@ -173,36 +137,28 @@ public final class Wiring {
     }
 
     private NetKind currentLeavesTo(Key key) {
-        boolean turned = (diodes[key.index()] == Diode.TURNED) != allTurned;
-        return turned ? plan.stripe().other() : plan.stripe();
+        NetKind planned = layout.plan.stripe();
+        return turned.get(key.index()) == allTurned ? planned : planned.other();
     }
 
     /** Calls back for every piece that conducts both ways with no key pressed: links, leads, bridges, grounds. */
     void forEachWire(WireVisitor visitor) {
-        for (int net = 0; net < plan.nets().size(); net++) {
-            Net planned = plan.nets().get(net);
-            BitSet open = openLinks.get(net);
-            for (int link = 0; link < planned.links().size(); link++) {
-                if (!open.get(link)) {
-                    visitor.wire(
-                            firstJoint[net] + planned.links().get(link).from(),
-                            firstJoint[net] + planned.links().get(link).to());
-                }
-            }
+        for (int link = openLinks.nextClearBit(0);
+                link < layout.linkFrom.length;
+                link = openLinks.nextClearBit(link + 1)) {
+            visitor.wire(layout.linkFrom[link], layout.linkTo[link]);
+        }
+        for (int net = 0; net < layout.leadJoint.length; net++) {
             if (!openLeads.get(net)) {
-                visitor.wire(leadPin[net], leadJoint[net]);
+                visitor.wire(leadPin.length == 0 ? net : leadPin[net], layout.leadJoint[net]);
             }
         }
         for (int[] wire : extraWires) {
             visitor.wire(wire[0], wire[1]);
         }
         for (int pin = grounded.nextSetBit(0); pin >= 0; pin = grounded.nextSetBit(pin + 1)) {
-            visitor.wire(pin, ground);
+            visitor.wire(pin, layout.ground);
         }
-    }
-
-    BitSet draggedPins() {
-        return dragged;
     }
 
     interface WireVisitor {

@@ -6,6 +6,7 @@ import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -49,6 +50,19 @@ public record WrongNet(int key, NetKind strayed, int atKey) implements Fault {
     @Override
     public Set<Part> parts() {
         return Set.of(new Part.EndPart(key, strayed));
+    }
+
+    @Override
+    public Set<Integer> nets(Plan plan) {
+        return Set.of(
+                plan.keys().get(key).row(),
+                plan.keys().get(key).column(),
+                plan.keys().get(atKey).net(strayed));
+    }
+
+    @Override
+    public OptionalInt onlyKey() {
+        return OptionalInt.of(key);
     }
 
     @Override

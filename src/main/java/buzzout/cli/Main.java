@@ -1,10 +1,25 @@
 package buzzout.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+
 /** Where the program starts. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] arguments) {
-        System.exit(0);
+        Console console = new Console(writer(FileDescriptor.out), writer(FileDescriptor.err));
+        Surroundings surroundings = new Surroundings(
+                console, System.in, Path.of(""), Clock.systemDefaultZone(), System.getenv(), true);
+        System.exit(Program.run(surroundings, arguments));
+    }
+
+    private static PrintWriter writer(FileDescriptor stream) {
+        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8));
     }
 }

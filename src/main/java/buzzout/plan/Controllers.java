@@ -12,8 +12,8 @@ import java.util.stream.IntStream;
 /**
  * The microcontrollers that can be a probe.
  *
- * <p>Beside each number stands where it comes from: <i>found</i> in the source named, or from <i>memory</i>. Reasons
- * complete a sentence that begins with the pin.
+ * <p>Beside each number stands where it comes from: <i>found</i> in the source named, or from <i>memory</i>. A
+ * reason completes a sentence that begins with the pin.
  */
 public final class Controllers {
     private static final String JTAG =
@@ -74,22 +74,14 @@ public final class Controllers {
             2.0, // memory
             new PullUp(80e3, 50e3)); // found, data sheet p. 634
 
-    /** All of them, those with native USB and few pins first. */
-    public static final List<Controller> ALL = List.of(ATMEGA32U4, ATMEGA328P, ATMEGA2560, RP2040);
+    /** All of them, the one with the most pins last. */
+    public static final List<Controller> ALL = List.of(ATMEGA32U4, ATMEGA328P, RP2040, ATMEGA2560);
 
     private Controllers() {}
 
     /** The controller of a name, as its data sheet writes it. */
     public static Optional<Controller> named(String name) {
         return ALL.stream().filter(each -> each.name().equals(name)).findFirst();
-    }
-
-    /** Pins that a net can use, those without a trap first. */
-    public static List<String> usablePins(Controller controller) {
-        List<String> pins = new ArrayList<>(controller.pins());
-        pins.removeIf(pin -> controller.reserved(pin).isPresent());
-        pins.sort(java.util.Comparator.comparing(pin -> controller.trap(pin).isPresent()));
-        return List.copyOf(pins);
     }
 
     /** Reads ranges such as {@code B0-7 C6}. */

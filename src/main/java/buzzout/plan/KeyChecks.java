@@ -46,7 +46,7 @@ final class KeyChecks {
         Map<String, Seat> rowless = without(columns, rows);
         for (Seat seat : rowless.values()) {
             // One slip of the pen gives two such keys: it is told once.
-            String hint = Nearest.to(seat.key().text(), columnless.keySet())
+            String hint = problems.nearest(seat.key().text(), columnless.keySet())
                     .map(columnless::remove)
                     .map(twin -> "did you mean " + twin.key().quoted() + ", which is on no column?")
                     .orElse("add it to one");

@@ -1,6 +1,5 @@
 package buzzout.plan;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,28 +33,24 @@ final class LayoutReader {
         List<List<Word>> lines = known.filter(table -> table.has("lines"))
                 .map(table -> reader.lines(table))
                 .orElseGet(() -> rows.stream().map(NetDraft::joints).toList());
-        Map<String, Double> widths = known.flatMap(table -> table.table("widths"))
+        Map<String, Double> widths = known.flatMap(table -> table.table("widths", "a table, such as { Space = 2 }"))
                 .map(table -> reader.sizes(table, "width", NARROWEST))
                 .orElse(Map.of());
-        Map<String, Double> gaps = known.flatMap(table -> table.table("gaps"))
+        Map<String, Double> gaps = known.flatMap(table -> table.table("gaps", "a table, such as { Space = 0.5 }"))
                 .map(table -> reader.sizes(table, "gap", 0))
                 .orElse(Map.of());
         return places(lines, widths, gaps);
     }
 
     private List<List<Word>> lines(Settings layout) {
-        List<List<Word>> lines = new ArrayList<>();
-        Map<String, Word> seen = new LinkedHashMap<>();
-        for (Text line : layout.texts("lines")) {
-            List<Word> words = line.words();
-            words.forEach(key -> check(key, seen));
-            lines.add(words);
-        }
+        List<List<Word>> lines = layout.texts("lines").stream().map(Text::words).toList();
         if (lines.size() > MOST_LINES) {
-            problems.error(
-                    layout.at("lines"),
-                    "the layout has " + lines.size() + " lines; " + MOST_LINES + " is the most, so join some");
+            problems.unread(
+                    layout.at("lines"), "the layout has " + lines.size() + " lines; leave " + MOST_LINES + " at most");
+            return List.of();
         }
+        Map<String, Word> seen = new LinkedHashMap<>();
+        lines.forEach(line -> line.forEach(key -> check(key, seen)));
         for (String key : keys) {
             if (!seen.containsKey(key)) {
                 problems.lack(
@@ -77,8 +72,8 @@ final class LayoutReader {
     private void unknown(Word key) {
         problems.lack(
                 key.at(),
-                "key " + key.quoted() + " is on no row or column"
-                        + Nearest.hint(key.text(), keys, "add it to both or take it out here"));
+                "key " + key.quoted() + " is on no row or column; "
+                        + problems.hint(key.text(), keys, "add it to both or take it out here"));
     }
 
     private Map<String, Double> sizes(Settings table, String what, double least) {

@@ -6,14 +6,11 @@ import java.util.Optional;
 
 /** Finds the name that was probably meant. */
 final class Nearest {
-    /** Among more names a hint is seldom right, and a hostile file would make it slow. */
-    private static final int MOST_NAMES = 256;
-
     private Nearest() {}
 
     /** The name with the fewest changed letters, where those are few for its length. */
     static Optional<String> to(String meant, Collection<String> names) {
-        if (names.size() > MOST_NAMES || meant.length() > KeyName.LONGEST) {
+        if (meant.length() > KeyName.LONGEST) {
             return Optional.empty();
         }
         String best = null;
@@ -28,14 +25,6 @@ final class Nearest {
             }
         }
         return Optional.ofNullable(best);
-    }
-
-    /** Such as {@code ; did you mean "rows"?}, or else what to do instead. */
-    static String hint(String meant, Collection<String> names, String otherwise) {
-        return "; "
-                + to(meant, names)
-                        .map(name -> "did you mean " + Visible.quoted(name) + "?")
-                        .orElse(otherwise);
     }
 
     /** Letters to add, drop or change to make one of the other (Levenshtein 1965). */

@@ -151,8 +151,8 @@ final class NetReader {
         if (joint == null) {
             problems.lack(
                     key.at(),
-                    what + " of " + name + " is at " + key.quoted() + ", which is not on it"
-                            + Nearest.hint(key.text(), jointOf.keySet(), "name a key that is"));
+                    what + " of " + name + " is at " + key.quoted() + ", which is not on it; "
+                            + problems.hint(key.text(), jointOf.keySet(), "name a key that is"));
             return OptionalInt.empty();
         }
         return OptionalInt.of(joint);

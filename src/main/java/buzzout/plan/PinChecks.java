@@ -19,7 +19,7 @@ final class PinChecks {
     static void check(List<NetDraft> nets, Optional<Word> spare, Optional<Controller> controller, Problems problems) {
         PinChecks checks = new PinChecks(controller, problems);
         nets.forEach(net -> net.pin().ifPresent(pin -> checks.check(pin, net.name())));
-        spare.ifPresent(pin -> checks.check(pin, "the spare pin"));
+        spare.ifPresent(pin -> checks.check(pin, "the flying lead"));
     }
 
     private void check(Word pin, String user) {
@@ -35,18 +35,17 @@ final class PinChecks {
 
     private void check(Word pin, String user, Controller on) {
         if (!on.pins().contains(pin.text())) {
+            String hint = on.pins().stream()
+                    .filter(pin.text()::equalsIgnoreCase)
+                    .findFirst()
+                    .map(meant -> "did you mean \"" + meant + "\"?")
+                    .orElse("it has " + PinRanges.of(on.pins()));
             problems.error(
-                    pin.at(),
-                    "pin " + pin.quoted() + " of " + user + " is not on the " + on.name() + "; it has "
-                            + PinRanges.of(on.pins()));
-        } else if (on.reserved(pin.text()).isPresent()) {
-            problems.error(
-                    pin.at(),
-                    "pin " + pin.text() + " of " + user + " "
-                            + on.reserved(pin.text()).get() + "; use another pin");
-        } else {
-            on.trap(pin.text())
-                    .ifPresent(trap -> problems.note(pin.at(), "pin " + pin.text() + " of " + user + " " + trap));
+                    pin.at(), "pin " + pin.quoted() + " of " + user + " is not on the " + on.name() + "; " + hint);
+            return;
         }
+        String named = "pin " + pin.text() + " of " + user + " ";
+        on.reserved(pin.text()).ifPresent(why -> problems.error(pin.at(), named + why + "; use another pin"));
+        on.trap(pin.text()).ifPresent(why -> problems.note(pin.at(), named + why));
     }
 }

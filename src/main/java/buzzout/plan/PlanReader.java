@@ -23,6 +23,8 @@ public final class PlanReader {
 
     private static final double LONGEST_BOUNCE_LIMIT_MILLIS = 1000;
 
+    private static final String A_NET = "a net, such as { pin = \"D0\", keys = \"Q W E\" }";
+
     private final Problems problems;
 
     private PlanReader(Problems problems) {
@@ -71,7 +73,7 @@ public final class PlanReader {
                 .flatMap(net -> net.joints().stream())
                 .map(Word::text)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
-        Map<String, Place> places = LayoutReader.read(file.table("layout"), rows, keys, problems);
+        Map<String, Place> places = LayoutReader.read(file.table("layout", "a table, [layout]"), rows, keys, problems);
         if (problems.haveErrors()) {
             return Optional.empty();
         }
@@ -147,13 +149,14 @@ public final class PlanReader {
                     "the plan has no " + table + "; add a table [" + table + "] with a line for each " + kind.word());
         }
         List<NetDraft> nets = new ArrayList<>();
-        file.table(table).ifPresent(all -> {
+        file.table(table, "a table with a line for each " + kind.word()).ifPresent(all -> {
             for (Word name : all.names()) {
                 Optional<String> fault = KeyName.fault(name.text());
                 if (fault.isPresent()) {
                     problems.unread(name.at(), kind.word() + " name " + name.quoted() + " " + fault.get());
                 } else {
-                    all.table(name.text()).ifPresent(net -> nets.add(NetReader.read(name.text(), kind, net, problems)));
+                    all.table(name.text(), A_NET)
+                            .ifPresent(net -> nets.add(NetReader.read(name.text(), kind, net, problems)));
                 }
             }
             if (all.names().isEmpty()) {

@@ -2,11 +2,16 @@ package buzzout.plan;
 
 import buzzout.plan.Problem.Severity;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Collects the problems of one file. */
 final class Problems {
+    /** In a file with more problems than this, looking for what was meant would only take time. */
+    private static final int MOST_HINTED = 200;
+
     private final String fileName;
     private final List<Problem> found = new ArrayList<>();
     private final List<Problem> lacks = new ArrayList<>();
@@ -37,6 +42,18 @@ final class Problems {
 
     private Problem problem(Spot at, Severity severity, String message) {
         return new Problem(fileName, at.line(), at.column(), severity, message);
+    }
+
+    /** Such as {@code did you mean "rows"?}, or else what to do instead. */
+    String hint(String meant, Collection<String> names, String otherwise) {
+        return nearest(meant, names)
+                .map(name -> "did you mean " + Visible.quoted(name) + "?")
+                .orElse(otherwise);
+    }
+
+    /** The name that was probably meant. */
+    Optional<String> nearest(String meant, Collection<String> names) {
+        return found.size() + lacks.size() < MOST_HINTED ? Nearest.to(meant, names) : Optional.empty();
     }
 
     boolean haveErrors() {

@@ -44,11 +44,11 @@ final class Settings {
                     List.of(names).stream().filter(each -> !has(each)).toList();
             problems.error(
                     name.at(),
-                    in() + name.quoted() + " is not a setting"
-                            + Nearest.hint(name.text(), open, "take it out; known are " + String.join(", ", names)));
+                    in() + name.quoted() + " is not a setting; "
+                            + problems.hint(name.text(), open, "take it out; known are " + String.join(", ", names)));
             TomlKeyValue entry = entries.remove(name.text());
             if (entry != null) {
-                Nearest.to(name.text(), open).ifPresent(meant -> entries.put(meant, entry));
+                problems.nearest(name.text(), open).ifPresent(meant -> entries.put(meant, entry));
             }
         }
         return this;
@@ -119,10 +119,11 @@ final class Settings {
         return OptionalDouble.empty();
     }
 
-    Optional<Settings> table(String name) {
+    /** @param wanted what to make it where it is no table */
+    Optional<Settings> table(String name, String wanted) {
         return Optional.ofNullable(entries.get(name)).flatMap(entry -> {
             if (!entry.value().isTable()) {
-                return wrong(name, entry.value(), "a table of settings");
+                return wrong(name, entry.value(), wanted);
             }
             return Optional.of(
                     new Settings(entry.value().getTable(), Spot.of(entry.position()), name, source, problems));

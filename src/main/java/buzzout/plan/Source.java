@@ -3,13 +3,17 @@ package buzzout.plan;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The file's own characters, to find where in a text value a word stands. */
 final class Source {
-    private final List<String> lines;
+    /** Code points, line by line. */
+    private final List<int[]> lines;
 
     Source(String text) {
-        lines = List.of(text.split("\n", -1));
+        lines = Stream.of(text.split("\n", -1))
+                .map(line -> line.codePoints().toArray())
+                .toList();
     }
 
     /** A text value whose literal begins at a spot. */
@@ -19,18 +23,15 @@ final class Source {
         return new Text(value, spots.size() == points ? spots : Collections.nCopies(points, at), at);
     }
 
-    /** The spots of a one-line literal's code points, each escape counting as one; empty for other literals. */
+    /** The spots of a one-line literal's characters, an escape counting as one; too few or many for other literals. */
     private List<Spot> spotsWithin(Spot at) {
-        int[] line = lines.get(at.line() - 1).codePoints().toArray();
-        int open = at.column() - 1;
-        if (open >= line.length || (line[open] != '"' && line[open] != '\'')) {
-            return List.of();
-        }
+        int[] line = lines.get(at.line() - 1);
+        int quote = line[at.column() - 1];
         List<Spot> spots = new ArrayList<>();
-        int i = open + 1;
-        while (i < line.length && line[i] != line[open]) {
+        int i = at.column();
+        while (i < line.length && line[i] != quote) {
             spots.add(new Spot(at.line(), i + 1));
-            i += line[open] == '"' && line[i] == '\\' && i + 1 < line.length ? escapeLength(line[i + 1]) : 1;
+            i += quote == '"' && line[i] == '\\' && i + 1 < line.length ? escapeLength(line[i + 1]) : 1;
         }
         return spots;
     }

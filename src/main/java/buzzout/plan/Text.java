@@ -34,6 +34,6 @@ record Text(String value, List<Spot> spots, Spot at) {
     }
 
     private static boolean isSpace(int point) {
-        return Character.isWhitespace(point) || Character.isSpaceChar(point);
+        return point == '\t' || point == '\n' || point == '\r' || Character.isSpaceChar(point);
     }
 }

@@ -1,11 +1,140 @@
 package buzzout.session;
 
+import buzzout.circuit.Catalogue;
+import buzzout.circuit.Pair;
+import buzzout.circuit.Pairs;
+import buzzout.probe.ProbeEvent;
+import java.util.OptionalInt;
+import java.util.Set;
+
 /** Takes events into a session, one after another. */
-public final class Fold {
+final class Fold {
     private Fold() {}
 
-    /** The session after one more event. */
-    public static Session after(Session session, Event event) {
-        return session;
+    static Session after(Session session, Event event) {
+        Draft draft = new Draft(session);
+        if (event instanceof Event.FromProbe from) {
+            take(draft, from.atMillis(), from.event());
+        } else if (event instanceof Event.ByPerson by) {
+            take(draft, by.atMillis(), by.action());
+        }
+        return draft.done();
+    }
+
+    private static void take(Draft draft, long atMillis, ProbeEvent event) {
+        if (event instanceof ProbeEvent.Closed closed) {
+            close(draft, atMillis, closed.micros(), closed.pair());
+        } else if (event instanceof ProbeEvent.Opened opened) {
+            open(draft, opened.micros(), opened.pair());
+        } else if (event instanceof ProbeEvent.WholeState whole) {
+            become(draft, atMillis, whole);
+        } else if (event instanceof ProbeEvent.Found found) {
+            draft.probe = java.util.Optional.of(found.identity());
+            draft.port = java.util.Optional.of(found.port());
+            draft.linkTrouble = java.util.Optional.empty();
+            if (draft.stage == Stage.NO_PROBE) {
+                draft.stage = Stage.QUIET_CHECK;
+            }
+        } else if (event instanceof ProbeEvent.Lost lost) {
+            draft.lostChanges += lost.changes();
+        } else if (event instanceof ProbeEvent.Garbled garbled) {
+            draft.garbledLines += garbled.lines();
+        } else if (event instanceof ProbeEvent.LinkLost down) {
+            draft.linkTrouble = java.util.Optional.of(down.why());
+            draft.now = draft.quiet;
+        } else if (event instanceof ProbeEvent.Refused refused) {
+            draft.linkTrouble = java.util.Optional.of(refused.why());
+        }
+    }
+
+    private static void take(Draft draft, long atMillis, Action action) {
+        if (action instanceof Action.QuietCheckDone) {
+            draft.quiet = draft.now;
+            draft.stage = Stage.PRESSING;
+        } else if (action instanceof Action.Called named) {
+            draft.called = OptionalInt.of(named.key());
+        } else if (action instanceof Action.NothingCame nothing) {
+            OptionalInt key = OptionalInt.of(nothing.key());
+            draft.presses.add(new Press(atMillis, 0, Long.MIN_VALUE, Pairs.NONE, key, key, false));
+            draft.called = OptionalInt.empty();
+        } else if (action instanceof Action.AllPressed) {
+            draft.everyKeyPressed = true;
+        } else if (action instanceof Action.TakenBack) {
+            takeBack(draft);
+        } else if (action instanceof Action.Repaired repaired) {
+            forget(draft, repaired.code());
+        } else if (action instanceof Action.Ended) {
+            draft.stage = Stage.ENDED;
+        }
+    }
+
+    private static void close(Draft draft, long atMillis, long micros, Pair pair) {
+        Pairs before = draft.now;
+        draft.now = before.with(pair);
+        if (draft.stage != Stage.PRESSING || draft.quiet.contains(pair)) {
+            return;
+        }
+        boolean keyDown = !before.minus(draft.quiet).isEmpty();
+        Press last = draft.lastPress().orElse(null);
+        if (last != null && PressTiming.belongsTo(last, micros, pair, keyDown)) {
+            draft.replaceLastPress(grown(draft, last, micros, last.pairs().with(pair)));
+            return;
+        }
+        if (!keyDown) {
+            draft.quiet = draft.quiet.and(before);
+        }
+        OptionalInt called = keyDown ? OptionalInt.empty() : draft.called;
+        Press begun = new Press(atMillis, micros, micros, Pairs.NONE, OptionalInt.empty(), called, keyDown);
+        draft.presses.add(begun);
+        draft.replaceLastPress(grown(draft, begun, micros, Pairs.of(pair)));
+    }
+
+    private static Press grown(Draft draft, Press press, long micros, Pairs pairs) {
+        OptionalInt presumed = Presumption.of(draft.before.plan(), draft.before.presses(), press, pairs);
+        return new Press(press.atMillis(), press.micros(), micros, pairs, presumed, press.called(), press.inCompany());
+    }
+
+    private static void open(Draft draft, long micros, Pair pair) {
+        draft.now = draft.now.without(pair);
+        draft.lastPress()
+                .filter(last -> last.pairs().contains(pair))
+                .ifPresent(last -> draft.replaceLastPress(new Press(
+                        last.atMillis(),
+                        last.micros(),
+                        micros,
+                        last.pairs(),
+                        last.presumed(),
+                        last.called(),
+                        last.inCompany())));
+    }
+
+    /** A whole state stands for every change that led to it. */
+    private static void become(Draft draft, long atMillis, ProbeEvent.WholeState whole) {
+        if (draft.stage != Stage.PRESSING) {
+            draft.now = whole.pairs();
+            return;
+        }
+        draft.now.minus(whole.pairs()).list().forEach(pair -> open(draft, whole.micros(), pair));
+        whole.pairs().minus(draft.now).list().forEach(pair -> close(draft, atMillis, whole.micros(), pair));
+    }
+
+    private static void takeBack(Draft draft) {
+        if (draft.everyKeyPressed) {
+            draft.everyKeyPressed = false;
+        } else if (!draft.presses.isEmpty()) {
+            Press last = draft.presses.remove(draft.presses.size() - 1);
+            draft.called = last.called();
+        }
+    }
+
+    /** After a repair: what it can have changed counts as untested, and a new quiet check is due. */
+    private static void forget(Draft draft, String code) {
+        Catalogue.find(draft.before.plan(), code).ifPresent(fault -> {
+            Set<Integer> changed = Retest.keys(draft.before.plan(), fault);
+            draft.presses.removeIf(press ->
+                    press.key().isEmpty() || changed.contains(press.key().getAsInt()));
+            draft.everyKeyPressed = false;
+            draft.stage = Stage.QUIET_CHECK;
+        });
     }
 }

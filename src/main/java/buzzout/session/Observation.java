@@ -21,6 +21,9 @@ public record Observation(Hands hands, Pairs seen) {
         /** The named key was meant; a slip of the finger is possible. */
         record Meant(int key) implements Hands {}
 
+        /** Every key was pressed at some time; what they closed is in the other observations. */
+        record EveryKey() implements Hands {}
+
         /** These keys were held together. */
         record Together(Set<Integer> keys) implements Hands {
             public Together {

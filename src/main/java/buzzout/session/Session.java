@@ -10,10 +10,10 @@ import java.util.OptionalInt;
 /**
  * Everything known after some events: a pure fold, so that the same events give the same session.
  *
- * @param quiet what conducted without a press, once the quiet check is done
+ * @param quiet what conducts without a press, once the quiet check is done
  * @param now what conducts at the moment
- * @param states one for each of the plan's keys
  * @param presses in the order made, those taken back left out
+ * @param everyKeyPressed whether the person said so
  * @param called the key that the program waits for
  * @param linkTrouble why the link is down, while it is
  * @param lostChanges changes that never arrived
@@ -26,15 +26,13 @@ public record Session(
         Optional<String> port,
         Pairs quiet,
         Pairs now,
-        List<KeyState> states,
         List<Press> presses,
-        Evidence evidence,
+        boolean everyKeyPressed,
         OptionalInt called,
         Optional<String> linkTrouble,
         long lostChanges,
         long garbledLines) {
     public Session {
-        states = List.copyOf(states);
         presses = List.copyOf(presses);
     }
 
@@ -47,17 +45,31 @@ public record Session(
                 Optional.empty(),
                 Pairs.NONE,
                 Pairs.NONE,
-                plan.keys().stream().map(key -> KeyState.UNTESTED).toList(),
                 List.of(),
-                Evidence.NONE,
+                false,
                 OptionalInt.empty(),
                 Optional.empty(),
                 0,
                 0);
     }
 
+    /** The session after one more event. */
+    public Session after(Event event) {
+        return Fold.after(this, event);
+    }
+
+    /** How each of the plan's keys stands. */
+    public List<KeyState> states() {
+        return Coverage.of(this);
+    }
+
+    /** What a diagnosis may weigh. */
+    public Evidence evidence() {
+        return Gathered.from(this);
+    }
+
     /** How many keys have this state. */
     public long count(KeyState state) {
-        return states.stream().filter(state::equals).count();
+        return states().stream().filter(state::equals).count();
     }
 }

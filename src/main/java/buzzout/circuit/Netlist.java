@@ -1,0 +1,76 @@
+package buzzout.circuit;
+
+import buzzout.plan.Key;
+import buzzout.plan.NetKind;
+import buzzout.plan.Plan;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A board's parts and nodes as text, one part on each line.
+ *
+ * <p>{@code pin F4 n0} names the node of a controller's pin; {@code wire n0 n1} always conducts; {@code diode n2 n3}
+ * conducts from the first node to the second; {@code switch KEY n4 n5} conducts while the key is pressed; {@code ground
+ * n7} and {@code led n7} tie a node to ground, or load it with a LED to ground.
+ */
+public final class Netlist {
+    private final Plan plan;
+    private final Wiring wiring;
+    private final StringBuilder text = new StringBuilder();
+
+    private Netlist(Wiring wiring) {
+        this.plan = wiring.plan();
+        this.wiring = wiring;
+    }
+
+    public static String text(Plan plan, Collection<? extends Fault> faults) {
+        Wiring wiring = new Wiring(plan);
+        faults.stream().sorted(Comparator.comparing(Fault::kind)).forEach(fault -> fault.change(wiring));
+        return new Netlist(wiring).written();
+    }
+
+    private String written() {
+        List<String> pins = plan.pins();
+        for (int pin = 0; pin < pins.size(); pin++) {
+            line("pin", pins.get(pin), node(pin));
+        }
+        wiring.forEachWire((node, other) -> line("wire", node(node), node(other)));
+        plan.keys().forEach(this::key);
+        BitSet dragged = wiring.draggedPins();
+        dragged.stream().forEach(pin -> line("led", node(pin)));
+        line("ground", node(wiring.ground()));
+        return text.toString();
+    }
+
+    /** The diode sits at the end whose chain is made of diode legs, the switch at the other. */
+    private void key(Key key) {
+        NetKind diodeSide = plan.diodes();
+        int inside = wiring.nodes() + key.index();
+        int end = wiring.end(key, diodeSide);
+        int switchEnd = wiring.end(key, diodeSide.other());
+        line("switch", key.name(), node(switchEnd), node(inside));
+        if (wiring.isHeld(key)) {
+            line("wire", node(switchEnd), node(inside));
+        }
+        if (wiring.isOpen(key)) {
+            return;
+        }
+        if (wiring.isBypassed(key)) {
+            line("wire", node(inside), node(end));
+        } else if (wiring.cathodeEnd(key) == end) {
+            line("diode", node(inside), node(end));
+        } else {
+            line("diode", node(end), node(inside));
+        }
+    }
+
+    private static String node(int number) {
+        return "n" + number;
+    }
+
+    private void line(String... words) {
+        text.append(String.join(" ", words)).append('\n');
+    }
+}

@@ -1,0 +1,68 @@
+package buzzout.cli;
+
+import buzzout.diagnosis.Diagnosis;
+import buzzout.diagnosis.Engine;
+import buzzout.journal.Journal;
+import buzzout.journal.LogNotWritten;
+import buzzout.screen.EventLines;
+import buzzout.screen.Snapshot;
+import buzzout.session.Action;
+import buzzout.session.Event;
+import buzzout.session.Evidence;
+import buzzout.session.Session;
+import java.util.List;
+
+/**
+ * A session as it happens: each event goes into the journal, then into the session, and then the evidence is weighed. One
+ * thread gives it events; any may ask what is known now.
+ */
+final class Bench {
+    private final Journal journal;
+    private final Engine engine;
+    private final QuietCheck quietCheck = new QuietCheck();
+    private Evidence weighed = Evidence.NONE;
+    private volatile Snapshot now;
+
+    Bench(LoadedPlan loaded, Journal journal) {
+        this.journal = journal;
+        this.engine = new Engine(loaded.plan());
+        this.now = Snapshot.of(loaded.plan());
+    }
+
+    /** Takes events in; when it returns, they are on the disk and in the snapshot. */
+    void take(List<Event> events) throws LogNotWritten {
+        if (events.isEmpty()) {
+            return;
+        }
+        journal.append(events);
+        Session session = now.session();
+        EventLines lines = now.events();
+        for (Event event : events) {
+            Session after = session.after(event);
+            lines = lines.after(session, event, after);
+            quietCheck.after(after, event);
+            session = after;
+        }
+        now = new Snapshot(session, weighed(session), lines);
+    }
+
+    /** Lets the time be so many milliseconds since the session began: the quiet check may be over by then. */
+    void passTime(long nowMillis) throws LogNotWritten {
+        if (quietCheck.isOver(nowMillis)) {
+            take(List.of(new Event.ByPerson(nowMillis, new Action.QuietCheckDone())));
+        }
+    }
+
+    Snapshot now() {
+        return now;
+    }
+
+    private Diagnosis weighed(Session session) {
+        Evidence evidence = session.evidence();
+        if (evidence.equals(weighed)) {
+            return now.diagnosis();
+        }
+        weighed = evidence;
+        return engine.weigh(evidence);
+    }
+}

@@ -1,0 +1,31 @@
+package buzzout.cli;
+
+import buzzout.probe.Printable;
+import java.io.PrintWriter;
+
+/** The two streams of the command line. What passes through cannot move a cursor or start an escape. */
+final class Console {
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    Console(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    /** One result, or several lines of it. */
+    void say(String text) {
+        print(out, text);
+    }
+
+    /** One thing that went wrong. */
+    void complain(String text) {
+        print(err, text);
+    }
+
+    private static void print(PrintWriter stream, String text) {
+        String ended = text.endsWith("\n") ? text : text + "\n";
+        ended.lines().forEach(line -> stream.println(Printable.of(line)));
+        stream.flush();
+    }
+}

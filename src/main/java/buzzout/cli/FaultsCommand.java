@@ -1,0 +1,43 @@
+package buzzout.cli;
+
+import buzzout.circuit.Catalogue;
+import buzzout.circuit.Fault;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+@Command(
+        name = "faults",
+        description = "List every fault that a plan's board can have: the code that --fault takes and reports use, and"
+                + " what it means.")
+final class FaultsCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Mixin
+    private Common common = new Common();
+
+    @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
+    private String file = "";
+
+    FaultsCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws Failure {
+        LoadedPlan loaded = LoadedPlan.from(surroundings, file);
+        List<Fault> faults = Catalogue.of(loaded.plan());
+        int widest = faults.stream()
+                .mapToInt(fault -> fault.code(loaded.plan()).length())
+                .max()
+                .orElse(0);
+        for (Fault fault : faults) {
+            String code = fault.code(loaded.plan());
+            String says = fault.says(loaded.plan());
+            surroundings.console().say(common.quiet ? code : code + " ".repeat(widest + 2 - code.length()) + says);
+        }
+        return Status.FINE;
+    }
+}

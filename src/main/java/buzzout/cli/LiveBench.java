@@ -1,0 +1,118 @@
+package buzzout.cli;
+
+import buzzout.journal.LogNotWritten;
+import buzzout.probe.ProbeEvent;
+import buzzout.screen.Request;
+import buzzout.screen.Snapshot;
+import buzzout.screen.Source;
+import buzzout.session.Action;
+import buzzout.session.Event;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.IntConsumer;
+
+/** A bench in real time: one queue of what the probe and the person did, and one thread that takes it in. */
+final class LiveBench implements Source {
+    private static final int MILLIS_A_LOOK = 50;
+    private static final int MOST_AT_ONCE = 1_000;
+
+    private final Bench bench;
+    private final IntConsumer presser;
+    private final BlockingQueue<Event> queue = new LinkedBlockingQueue<>();
+    private final long startNanos = System.nanoTime();
+    private final Thread thread = new Thread(this::run, "bench");
+    private volatile Optional<Throwable> failure = Optional.empty();
+    private volatile boolean ended;
+
+    private LiveBench(Bench bench, IntConsumer presser) {
+        this.bench = bench;
+        this.presser = presser;
+        thread.setDaemon(true);
+    }
+
+    /** Starts to take events in; {@code presser} presses a key of a simulated board. */
+    static LiveBench start(Bench bench, IntConsumer presser) {
+        LiveBench live = new LiveBench(bench, presser);
+        live.thread.start();
+        return live;
+    }
+
+    /** The session was stopped by trouble; whoever draws ends with it. */
+    static final class Stopped extends IllegalStateException {
+        private static final long serialVersionUID = 1;
+
+        Stopped(Throwable cause) {
+            super(cause);
+        }
+    }
+
+    void hear(ProbeEvent event) {
+        queue.add(new Event.FromProbe(millis(), event));
+    }
+
+    void tell(Action action) {
+        queue.add(new Event.ByPerson(millis(), action));
+    }
+
+    @Override
+    public Snapshot now() {
+        failure.ifPresent(cause -> {
+            throw new Stopped(cause);
+        });
+        return bench.now();
+    }
+
+    @Override
+    public void ask(Request request) {
+        if (request instanceof Request.NothingCame nothing) {
+            tell(new Action.NothingCame(nothing.key()));
+        } else if (request instanceof Request.AllPressed) {
+            tell(new Action.AllPressed());
+        } else if (request instanceof Request.TakeBack) {
+            tell(new Action.TakenBack());
+        } else if (request instanceof Request.Press press) {
+            presser.accept(press.key());
+        }
+    }
+
+    /** Ends the session and waits until its last event is on the disk; what is known then is final. */
+    Snapshot end() throws LogNotWritten, InterruptedException {
+        tell(new Action.Ended());
+        ended = true;
+        thread.join();
+        if (failure.isPresent()) {
+            if (failure.get() instanceof LogNotWritten notWritten) {
+                throw notWritten;
+            }
+            throw new Stopped(failure.get());
+        }
+        return bench.now();
+    }
+
+    private void run() {
+        try {
+            while (!(ended && queue.isEmpty())) {
+                List<Event> events = new ArrayList<>();
+                Event first = queue.poll(MILLIS_A_LOOK, TimeUnit.MILLISECONDS);
+                if (first != null) {
+                    events.add(first);
+                    queue.drainTo(events, MOST_AT_ONCE);
+                }
+                bench.take(events);
+                bench.passTime(millis());
+            }
+        } catch (LogNotWritten | RuntimeException e) {
+            failure = Optional.of(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private long millis() {
+        return (System.nanoTime() - startNanos) / 1_000_000;
+    }
+}

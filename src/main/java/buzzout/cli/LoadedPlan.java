@@ -1,0 +1,75 @@
+package buzzout.cli;
+
+import buzzout.circuit.Catalogue;
+import buzzout.circuit.Fault;
+import buzzout.plan.ExamplePlan;
+import buzzout.plan.Plan;
+import buzzout.plan.PlanFile;
+import buzzout.plan.PlanReader;
+import buzzout.plan.Problem;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A plan and the file that it came from. */
+record LoadedPlan(Plan plan, String fileName, String text) {
+    static LoadedPlan quayside() {
+        return new LoadedPlan(ExamplePlan.quayside(), ExamplePlan.QUAYSIDE_FILE_NAME, ExamplePlan.quaysideText());
+    }
+
+    /** Reads a plan that must be without errors. */
+    static LoadedPlan from(Surroundings surroundings, String name) throws Failure {
+        String text = text(surroundings, name);
+        PlanFile file = PlanReader.read(text, name);
+        if (file.plan().isEmpty()) {
+            throw new Failure(
+                    Status.USAGE,
+                    file.problems().stream()
+                            .filter(problem -> problem.severity() == Problem.Severity.ERROR)
+                            .map(Problem::toString)
+                            .toList());
+        }
+        return new LoadedPlan(file.plan().get(), name, text);
+    }
+
+    static String text(Surroundings surroundings, String name) throws Failure {
+        Path path = surroundings.resolve(name);
+        try {
+            if (Files.isDirectory(path)) {
+                throw new Failure(Status.USAGE, name + ": this is a folder, not a plan.");
+            }
+            if (Files.size(path) > PlanReader.MOST_CHARACTERS) {
+                throw new Failure(Status.USAGE, name + ": this file is far too large to be a plan.");
+            }
+            return Files.readString(path);
+        } catch (NoSuchFileException e) {
+            throw new Failure(Status.USAGE, name + ": there is no such file; `buzzout new 4x12` writes a plan to start from.");
+        } catch (AccessDeniedException e) {
+            throw new Failure(Status.USAGE, name + ": you are not allowed to read this file.");
+        } catch (CharacterCodingException e) {
+            throw new Failure(Status.USAGE, name + ": this file is not UTF-8 text.");
+        } catch (IOException e) {
+            throw new Failure(Status.USAGE, name + ": cannot read this file: " + e.getMessage());
+        }
+    }
+
+    List<Fault> faults(List<String> codes) throws Failure {
+        List<Fault> faults = new ArrayList<>();
+        for (String code : codes) {
+            Fault fault = Catalogue.find(plan, code)
+                    .orElseThrow(() -> new Failure(
+                            Status.USAGE,
+                            "The board of " + fileName + " can have no fault \"" + code + "\"; `buzzout faults " + fileName
+                                    + "` lists those that it can have. PLAN comes before --fault."));
+            if (!faults.contains(fault)) {
+                faults.add(fault);
+            }
+        }
+        return faults;
+    }
+}

@@ -1,0 +1,89 @@
+package buzzout.cli;
+
+import buzzout.journal.LogNotWritten;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Carries out one command line. */
+final class Program {
+    private final Surroundings surroundings;
+
+    private Program(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    /** Does what the arguments ask and returns the exit status; writes to the surroundings' console only. */
+    static int run(Surroundings surroundings, String... arguments) {
+        return new Program(surroundings).run(arguments);
+    }
+
+    private int run(String... arguments) {
+        StringWriter help = new StringWriter();
+        CommandLine line = BuzzoutCommand.commandLine(surroundings)
+                .setOut(new PrintWriter(help, true))
+                .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setUsageHelpLongOptionsMaxWidth(24)
+                .setParameterExceptionHandler((exception, given) -> refused(exception))
+                .setExecutionExceptionHandler((exception, command, parsed) -> failed(exception));
+        int status = line.execute(arguments);
+        if (!help.toString().isEmpty()) {
+            surroundings.console().say(help.toString());
+        }
+        return status;
+    }
+
+    private int refused(ParameterException exception) {
+        String name = exception.getCommandLine().getCommandSpec().qualifiedName();
+        String hint = exception instanceof UnmatchedArgumentException unmatched
+                ? UnmatchedArgumentException.printSuggestions(unmatched, new PrintWriter(new StringWriter())) ? "" : ""
+                : "";
+        surroundings.console().complain(Sentence.of(String.valueOf(exception.getMessage())) + hint + " `" + name
+                + " --help` shows what it takes.");
+        return Status.USAGE;
+    }
+
+    private int failed(Exception exception) {
+        if (exception instanceof Failure failure) {
+            failure.sentences().forEach(surroundings.console()::complain);
+            return failure.status();
+        }
+        Optional<LogNotWritten> notWritten = logNotWritten(exception);
+        if (notWritten.isPresent()) {
+            surroundings.console().complain(Sentence.of(notWritten.get().sentence()));
+            return Status.NO_LOG;
+        }
+        surroundings.console().complain("The program failed (" + exception.getClass().getSimpleName() + "). "
+                + whereTheTraceIs(exception));
+        return Status.INTERNAL;
+    }
+
+    private static Optional<LogNotWritten> logNotWritten(Throwable thrown) {
+        for (Throwable each = thrown; each != null; each = each.getCause()) {
+            if (each instanceof LogNotWritten notWritten) {
+                return Optional.of(notWritten);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String whereTheTraceIs(Exception exception) {
+        StringWriter trace = new StringWriter();
+        exception.printStackTrace(new PrintWriter(trace, true));
+        try {
+            Path file = Files.createTempFile("buzzout-failure-", ".txt");
+            Files.writeString(file, "Buzzout " + Version.NUMBER + "\n" + trace);
+            return "Please report it together with " + file + ", which holds the details.";
+        } catch (IOException e) {
+            return "The details could not be written to a file: " + e.getMessage() + ".";
+        }
+    }
+}

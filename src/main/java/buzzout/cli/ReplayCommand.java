@@ -1,0 +1,95 @@
+package buzzout.cli;
+
+import buzzout.journal.LogFile;
+import buzzout.journal.SessionLog;
+import buzzout.report.FindingsText;
+import buzzout.report.Outcome;
+import buzzout.report.SessionText;
+import buzzout.screen.BoardScreen;
+import buzzout.screen.EventLines;
+import buzzout.screen.Leaving;
+import buzzout.screen.Request;
+import buzzout.screen.Setting;
+import buzzout.screen.Snapshot;
+import buzzout.screen.Source;
+import buzzout.session.Event;
+import buzzout.session.Session;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(
+        name = "replay",
+        description = "Rebuild a session from its log: how it went, the state of every key, and the findings.")
+final class ReplayCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Mixin
+    private Common common = new Common();
+
+    @Parameters(paramLabel = "LOG", description = "A session log.")
+    private String log = "";
+
+    @Option(names = "--screen", description = "Show it on the board screen, as it stood at the end.")
+    private boolean screen;
+
+    ReplayCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws Failure, IOException {
+        LogFile file = LogReading.read(surroundings, log);
+        if (file.log().isEmpty()) {
+            return Status.USAGE;
+        }
+        SessionLog session = file.log().get();
+        Outcome outcome = Outcome.of(session);
+        if (screen) {
+            return shown(session, outcome);
+        }
+        boolean ascii = common.look(surroundings.environment()).ascii();
+        if (!common.quiet) {
+            surroundings.console().say(SessionText.of(session, outcome.session(), ascii));
+        }
+        surroundings.console().say(FindingsText.of(outcome, ascii));
+        return DiagnoseCommand.status(outcome);
+    }
+
+    private int shown(SessionLog session, Outcome outcome) throws Failure, IOException {
+        Optional<String> obstacle = surroundings.obstacle();
+        if (obstacle.isPresent()) {
+            throw new Failure(Status.USAGE, obstacle.get(), "Leave --screen out to read it as plain text.");
+        }
+        Snapshot last = new Snapshot(outcome.session(), outcome.diagnosis(), lines(session));
+        Setting setting =
+                new Setting(session.header().unit(), Optional.of(log), common.look(surroundings.environment()), false);
+        Leaving leaving = BoardScreen.run(setting, new Source() {
+            @Override
+            public Snapshot now() {
+                return last;
+            }
+
+            @Override
+            public void ask(Request request) {
+                // What is over cannot be changed.
+            }
+        });
+        return leaving instanceof Leaving.Signalled by ? Status.SIGNAL + by.number() : DiagnoseCommand.status(outcome);
+    }
+
+    private static EventLines lines(SessionLog log) {
+        EventLines lines = EventLines.NONE;
+        Session session = Session.of(log.plan());
+        for (Event event : log.events()) {
+            Session after = session.after(event);
+            lines = lines.after(session, event, after);
+            session = after;
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,32 @@
+package buzzout.cli;
+
+import buzzout.journal.Journal;
+import buzzout.journal.LogHeader;
+import buzzout.journal.LogNotWritten;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+
+/** Begins the journals that commands write. */
+final class SessionLogs {
+    /** Where logs go when nobody says. */
+    static final String FOLDER = "sessions";
+
+    private SessionLogs() {}
+
+    /** A log of what happens now, under {@code sessions/} unless the person named a file. */
+    static Journal begin(
+            Surroundings surroundings, LoadedPlan loaded, Optional<String> unit, Optional<String> file)
+            throws Failure, LogNotWritten {
+        OffsetDateTime started = OffsetDateTime.now(surroundings.clock()).truncatedTo(ChronoUnit.SECONDS);
+        LogHeader header = header(loaded, Optional.of(started), unit);
+        return file.isPresent()
+                ? Journal.create(surroundings.resolve(file.get()), header, loaded.plan())
+                : Journal.createIn(surroundings.resolve(FOLDER), header, loaded.plan());
+    }
+
+    static LogHeader header(LoadedPlan loaded, Optional<OffsetDateTime> started, Optional<String> unit) {
+        return new LogHeader(
+                Optional.of(Version.NUMBER), started, unit, Optional.of(loaded.fileName()), loaded.text());
+    }
+}

@@ -1,0 +1,68 @@
+package buzzout.cli;
+
+import buzzout.circuit.Fault;
+import buzzout.journal.Journal;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(
+        name = "simulate",
+        description = {
+            "Write the log of a simulated board with the given faults, every key pressed once.",
+            "The program calls each key, and is told when nothing comes. The same seed gives the same log."
+        })
+final class SimulateCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Mixin
+    private Common common = new Common();
+
+    @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
+    private String file = "";
+
+    @Option(
+            names = "--fault",
+            paramLabel = "CODE",
+            arity = "1..*",
+            description = "Faults, as `faults PLAN` lists them; none is a good board.")
+    private List<String> codes = new ArrayList<>();
+
+    @Option(names = "--log", paramLabel = "FILE", required = true, description = "Where to write the log; a new file.")
+    private String log = "";
+
+    @Option(names = "--unit", paramLabel = "MARK", description = "The mark of the soldered copy, such as Q-03.")
+    private Optional<String> unit = Optional.empty();
+
+    @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "How contacts bounce; 1 unless given.")
+    private long seed;
+
+    @Option(names = "--free", description = "Press without being called; say in the end that all have been pressed.")
+    private boolean free;
+
+    SimulateCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws Failure, IOException, InterruptedException {
+        LoadedPlan loaded = LoadedPlan.from(surroundings, file);
+        List<Fault> faults = loaded.faults(codes);
+        try (Journal journal = Journal.create(
+                surroundings.resolve(log), SessionLogs.header(loaded, Optional.empty(), unit), loaded.plan())) {
+            PressThrough.Way way = free ? PressThrough.Way.FREE : PressThrough.Way.ROLL_CALL;
+            SimulatedSitting.play(loaded.plan(), faults, seed, way, new Bench(loaded, journal));
+            if (!common.quiet) {
+                surroundings.console().say("Wrote " + log + ": " + loaded.plan().keys().size() + " keys pressed, faults: "
+                        + (faults.isEmpty() ? "none" : String.join(" ", codes)) + ".");
+            }
+        }
+        return Status.FINE;
+    }
+}

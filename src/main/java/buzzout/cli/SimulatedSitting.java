@@ -1,0 +1,67 @@
+package buzzout.cli;
+
+import buzzout.circuit.Fault;
+import buzzout.journal.LogNotWritten;
+import buzzout.plan.Plan;
+import buzzout.probe.ProbeEvent;
+import buzzout.probe.ProbeTalk;
+import buzzout.probe.SimulatedBoard;
+import buzzout.session.Action;
+import buzzout.session.Event;
+import buzzout.session.Session;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+
+/** A whole session on a simulated board in simulated time; nothing waits, and the same seed gives the same events. */
+final class SimulatedSitting implements PressThrough.Place {
+    /** Fine enough for time stamps in milliseconds. */
+    private static final int STEP_MILLIS = 1;
+
+    private final Bench bench;
+    private final SimulatedBoard board;
+    private final ProbeTalk talk;
+
+    private SimulatedSitting(Plan plan, Collection<Fault> faults, long seed, Bench bench) {
+        this.bench = bench;
+        board = SimulatedBoard.inSimulatedTime(plan, faults, seed);
+        talk = new ProbeTalk(plan, board);
+    }
+
+    static void play(Plan plan, Collection<Fault> faults, long seed, PressThrough.Way way, Bench bench)
+            throws IOException, InterruptedException {
+        SimulatedSitting sitting = new SimulatedSitting(plan, faults, seed, bench);
+        try (ProbeTalk closed = sitting.talk) {
+            new PressThrough(plan, sitting.board, sitting, way).run();
+            sitting.tell(new Action.Ended());
+        }
+    }
+
+    @Override
+    public boolean pass(int millis) throws LogNotWritten, InterruptedException {
+        for (int passed = 0; passed < millis; passed += STEP_MILLIS) {
+            List<Event> events = new ArrayList<>();
+            for (ProbeEvent event : talk.runFor(STEP_MILLIS)) {
+                events.add(new Event.FromProbe(now(), event));
+            }
+            bench.take(events);
+            bench.passTime(now());
+        }
+        return true;
+    }
+
+    @Override
+    public void tell(Action action) throws LogNotWritten {
+        bench.take(List.of(new Event.ByPerson(now(), action)));
+    }
+
+    @Override
+    public Session session() {
+        return bench.now().session();
+    }
+
+    private long now() {
+        return board.time().micros() / 1000;
+    }
+}

@@ -1,0 +1,82 @@
+package buzzout.diagnosis;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Turns what a search found in place of one fault into a finding. */
+final class Findings {
+    /** Suspects less probable than this are not named. */
+    private static final double WORTH_NAMING = 0.005;
+
+    private Findings() {}
+
+    static Finding of(Weighing weighing, Hypothesis explanation, int fault, Hypothesis base, Search.Result result) {
+        double total = total(result);
+        Map<Integer, Double> weights = new HashMap<>();
+        Set<Integer> same = new HashSet<>();
+        for (Hypothesis hypothesis : result.weighed()) {
+            BitSet added = (BitSet) hypothesis.charged().clone();
+            added.andNot(base.charged());
+            double weight = Math.exp(hypothesis.score() - result.best().score()) / total;
+            added.stream().forEach(number -> weights.merge(number, weight, Double::sum));
+            if (added.cardinality() == 1
+                    && Math.abs(hypothesis.account().logLikelihood()
+                                    - explanation.account().logLikelihood())
+                            < 1e-9) {
+                same.add(added.nextSetBit(0));
+            }
+        }
+        same.add(fault);
+        List<Suspect> suspects = new ArrayList<>();
+        List<Suspect> otherwise = new ArrayList<>();
+        weights.forEach((number, weight) -> {
+            Suspect suspect = new Suspect(weighing.charges().fault(number), Math.min(1, weight));
+            if (same.contains(number)) {
+                suspects.add(suspect);
+            } else if (weight >= WORTH_NAMING) {
+                otherwise.add(suspect);
+            }
+        });
+        Comparator<Suspect> order = Comparator.comparingDouble(Suspect::probability)
+                .reversed()
+                .thenComparing(
+                        suspect -> suspect.fault().code(weighing.charges().plan()));
+        suspects.sort(order);
+        otherwise.sort(order);
+        double probability = result.weighed().stream()
+                .filter(hypothesis -> same.stream().anyMatch(hypothesis.charged()::get))
+                .mapToDouble(hypothesis ->
+                        Math.exp(hypothesis.score() - result.best().score()) / total)
+                .sum();
+        return new Finding(
+                suspects,
+                otherwise,
+                Math.min(1, probability),
+                Because.of(weighing, base, explanation),
+                Settle.next(weighing, suspects, base));
+    }
+
+    private static double total(Search.Result result) {
+        return result.weighed().stream()
+                .mapToDouble(hypothesis ->
+                        Math.exp(hypothesis.score() - result.best().score()))
+                .sum();
+    }
+
+    static double unexplored(Search.Result result) {
+        double left = Math.exp(result.logUnexplored() - result.best().score());
+        return left / (left + total(result));
+    }
+
+    static List<String> troubles(Weighing weighing, Hypothesis explanation) {
+        return explanation.account().unexplained().keySet().stream()
+                .map(atom -> Because.unexplained(weighing, atom))
+                .toList();
+    }
+}

@@ -1,0 +1,16 @@
+package buzzout.diagnosis;
+
+import java.util.BitSet;
+
+/**
+ * A set of charged faults, weighed.
+ *
+ * @param charged numbers of faults; never changed
+ * @param logPrior the logarithm of the odds of all of them
+ */
+record Hypothesis(BitSet charged, double logPrior, Forecast forecast, Account account) {
+    /** The logarithm of its weight against a faultless board that explains everything. */
+    double score() {
+        return logPrior + account.logLikelihood();
+    }
+}

@@ -1,0 +1,60 @@
+package buzzout.diagnosis;
+
+import buzzout.circuit.Circuit;
+import buzzout.circuit.Fault;
+import buzzout.plan.Key;
+import buzzout.plan.Plan;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What would tell suspects apart. */
+final class Settle {
+    private Settle() {}
+
+    /** The press whose outcomes divide the suspects most evenly by probability; else a reading with a meter. */
+    static Optional<String> next(Weighing weighing, List<Suspect> suspects, Hypothesis base) {
+        if (suspects.size() < 2) {
+            return Optional.empty();
+        }
+        Plan plan = weighing.charges().plan();
+        Key bestKey = null;
+        double bestDoubt = Double.POSITIVE_INFINITY;
+        List<Forecast> forecasts = suspects.stream()
+                .map(suspect -> forecast(weighing, base, suspect))
+                .toList();
+        for (Key key : plan.keys()) {
+            Map<Integer, Double> outcomes = new HashMap<>();
+            for (int i = 0; i < suspects.size(); i++) {
+                outcomes.merge(
+                        forecasts.get(i).answers()[key.index()],
+                        suspects.get(i).probability(),
+                        Double::sum);
+            }
+            double doubt = outcomes.values().stream().mapToDouble(p -> p * p).sum();
+            if (outcomes.size() > 1 && doubt < bestDoubt) {
+                bestDoubt = doubt;
+                bestKey = key;
+            }
+        }
+        return bestKey == null ? Optional.of(byMeter(plan, suspects)) : Optional.of("press " + bestKey.name());
+    }
+
+    private static Forecast forecast(Weighing weighing, Hypothesis base, Suspect suspect) {
+        List<Fault> faults = new ArrayList<>(weighing.faults(base));
+        faults.add(suspect.fault());
+        Plan plan = weighing.charges().plan();
+        return Forecast.of(weighing.readings(), plan.keys(), Circuit.of(plan, faults));
+    }
+
+    private static String byMeter(Plan plan, List<Suspect> suspects) {
+        return "unplug, then buzz out with a meter: "
+                + suspects.stream()
+                        .map(suspect -> suspect.fault().says(plan))
+                        .limit(3)
+                        .collect(Collectors.joining("; or "));
+    }
+}

@@ -1,0 +1,59 @@
+package buzzout.journal;
+
+import buzzout.probe.Printable;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonPrimitive;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.regex.Pattern;
+
+/** The fields of one line, each taken only if it is what it should be. */
+record Fields(String owner, JsonObject object) {
+    /** Long enough for microseconds over thirty years, short enough to stay exact in any JSON reader. */
+    private static final Pattern WHOLE_NUMBER = Pattern.compile("\\d{1,15}");
+
+    private static final int MOST_QUOTED = 40;
+
+    String text(String name) throws UnusableLine {
+        return optionalText(name).orElseThrow(() -> missing(name, "a text"));
+    }
+
+    Optional<String> optionalText(String name) throws UnusableLine {
+        JsonElement element = object.get(name);
+        if (element == null) {
+            return Optional.empty();
+        }
+        if (element instanceof JsonPrimitive value && value.isString()) {
+            return Optional.of(value.getAsString());
+        }
+        throw new UnusableLine(quoted(name) + " of " + owner + " must be a text");
+    }
+
+    long number(String name) throws UnusableLine {
+        return optionalNumber(name).orElseThrow(() -> missing(name, "a whole number"));
+    }
+
+    OptionalLong optionalNumber(String name) throws UnusableLine {
+        JsonElement element = object.get(name);
+        if (element == null) {
+            return OptionalLong.empty();
+        }
+        if (element instanceof JsonPrimitive value
+                && value.isNumber()
+                && WHOLE_NUMBER.matcher(value.getAsString()).matches()) {
+            return OptionalLong.of(Long.parseLong(value.getAsString()));
+        }
+        throw new UnusableLine(
+                quoted(name) + " of " + owner + " must be a whole number, not negative, of at most 15 digits");
+    }
+
+    UnusableLine missing(String name, String what) {
+        return new UnusableLine(owner + " needs " + quoted(name) + ", " + what);
+    }
+
+    static String quoted(String text) {
+        String shown = text.length() <= MOST_QUOTED ? text : text.substring(0, MOST_QUOTED) + "...";
+        return '"' + Printable.of(shown) + '"';
+    }
+}

@@ -1,0 +1,23 @@
+package buzzout.probe;
+
+/** Bytes to and from a probe. One thread reads and writes; any may close. */
+public interface ByteLink extends AutoCloseable {
+    /**
+     * Waits for bytes.
+     *
+     * @param timeoutMillis how long to wait at most
+     * @return how many came, 0 after the time-out
+     * @throws LinkDown if the link is gone
+     */
+    int read(byte[] into, int timeoutMillis) throws LinkDown;
+
+    /**
+     * Sends bytes.
+     *
+     * @throws LinkDown if the link is gone or does not take the bytes
+     */
+    void write(byte[] bytes) throws LinkDown;
+
+    @Override
+    void close();
+}

@@ -1,0 +1,40 @@
+package buzzout.probe;
+
+import buzzout.plan.Plan;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The commands that make a probe sweep a plan's pins, each with the answer to wait for. */
+final class Handshake {
+    static final String WHO = "who " + ProbeMessage.PROTOCOL;
+
+    /** Short lines suit a probe whose receiver holds 64 bytes while it sweeps. */
+    private static final int MOST_ADD_BODY = 50;
+
+    private Handshake() {}
+
+    record Step(String command, String answer) {}
+
+    static List<Step> of(Plan plan, int settleMicros) {
+        List<Step> steps = new ArrayList<>();
+        steps.add(step("forget"));
+        StringBuilder add = new StringBuilder("add");
+        int listed = 0;
+        for (String pin : plan.pins()) {
+            if (add.length() + 1 + pin.length() > MOST_ADD_BODY) {
+                steps.add(new Step(add.toString(), "ok add " + listed));
+                add = new StringBuilder("add");
+            }
+            add.append(' ').append(pin);
+            listed++;
+        }
+        steps.add(new Step(add.toString(), "ok add " + listed));
+        steps.add(step("settle " + settleMicros));
+        steps.add(new Step("go", "ok go " + listed));
+        return steps;
+    }
+
+    private static Step step(String command) {
+        return new Step(command, "ok " + command);
+    }
+}

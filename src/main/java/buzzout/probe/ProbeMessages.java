@@ -1,0 +1,93 @@
+package buzzout.probe;
+
+import buzzout.circuit.Pair;
+
+/** Bodies of lines to messages. */
+final class ProbeMessages {
+    private static final long MOST_COUNT = 0xFFFF_FFFFL;
+
+    private ProbeMessages() {}
+
+    /** Never fails: what makes no sense is {@link ProbeMessage.Malformed} or {@link ProbeMessage.Unknown}. */
+    static ProbeMessage parse(String body) {
+        String[] fields = body.split(" ", -1);
+        try {
+            return switch (fields[0]) {
+                case "iam" -> iam(fields);
+                case "ok" -> new ProbeMessage.Ok(body);
+                case "no" -> no(fields);
+                case "+", "-" -> {
+                    expect(fields, 5);
+                    yield new ProbeMessage.Change(
+                            count(fields[1]), count(fields[2]), fields[0].equals("+"), pair(fields[3], fields[4]));
+                }
+                case "=" -> {
+                    expect(fields, 3);
+                    yield new ProbeMessage.Conducts(pair(fields[1], fields[2]));
+                }
+                case "full" -> {
+                    expect(fields, 4);
+                    yield new ProbeMessage.Full(count(fields[1]), count(fields[2]), small(fields[3]));
+                }
+                case "beat" -> {
+                    expect(fields, 5);
+                    yield new ProbeMessage.Beat(count(fields[1]), count(fields[2]), count(fields[3]), small(fields[4]));
+                }
+                case "lost" -> {
+                    expect(fields, 3);
+                    yield new ProbeMessage.Lost(count(fields[1]), count(fields[2]));
+                }
+                default -> new ProbeMessage.Unknown(body);
+            };
+        } catch (IllegalArgumentException senseless) {
+            return new ProbeMessage.Malformed(body);
+        }
+    }
+
+    private static ProbeMessage iam(String[] fields) {
+        if (fields.length < 2) {
+            throw new IllegalArgumentException("no version");
+        }
+        int protocol = small(fields[1]);
+        if (protocol != ProbeMessage.PROTOCOL) {
+            return new ProbeMessage.OtherProtocol(protocol);
+        }
+        expect(fields, 6);
+        return new ProbeMessage.Iam(new Identity(protocol, fields[2], fields[3], small(fields[4]), count(fields[5])));
+    }
+
+    private static ProbeMessage no(String[] fields) {
+        if (fields.length < 3) {
+            throw new IllegalArgumentException("no reason");
+        }
+        return new ProbeMessage.No(fields[1], fields[2], fields.length > 3 ? fields[3] : "");
+    }
+
+    private static void expect(String[] fields, int count) {
+        if (fields.length != count) {
+            throw new IllegalArgumentException(fields.length + " fields instead of " + count);
+        }
+    }
+
+    private static Pair pair(String low, String reads) {
+        Pair pair = new Pair(small(low), small(reads));
+        if (pair.low() == pair.reads() || Math.max(pair.low(), pair.reads()) >= Long.SIZE) {
+            throw new IllegalArgumentException("not a pair");
+        }
+        return pair;
+    }
+
+    private static int small(String digits) {
+        return (int) Math.min(count(digits), Integer.MAX_VALUE);
+    }
+
+    /** An unsigned number of up to 32 bits, decimal, without sign or leading zeros. */
+    private static long count(String digits) {
+        boolean decimal =
+                !digits.isEmpty() && digits.length() <= 10 && digits.chars().allMatch(c -> c >= '0' && c <= '9');
+        if (!decimal || Long.parseLong(digits) > MOST_COUNT) {
+            throw new IllegalArgumentException("not a number");
+        }
+        return Long.parseLong(digits);
+    }
+}

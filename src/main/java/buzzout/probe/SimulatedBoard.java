@@ -1,0 +1,267 @@
+package buzzout.probe;
+
+import buzzout.circuit.Circuit;
+import buzzout.circuit.Fault;
+import buzzout.circuit.Pair;
+import buzzout.circuit.Pairs;
+import buzzout.circuit.Reading;
+import buzzout.plan.Key;
+import buzzout.plan.Plan;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+
+/**
+ * A board with a probe that exists only here, and speaks the same bytes as the sketch. In simulated time a read does not
+ * wait: it moves the time on to whatever happens next. Any thread may press, while one reads.
+ */
+public final class SimulatedBoard implements LinkSource {
+    /** The port that it says it is on. */
+    public static final String PORT = "simulated board";
+
+    private static final long NEVER = Long.MAX_VALUE;
+
+    private final Plan plan;
+    private final Stopwatch time;
+    private final Contacts contacts;
+    private final SimulatedSketch sketch;
+    private byte[] output = new byte[0];
+    private Circuit circuit;
+    private boolean betweenReadsLow;
+    private long rewiredAt = NEVER;
+    private boolean plugged = true;
+    private int opened;
+    private boolean open;
+
+    private SimulatedBoard(Plan plan, Collection<? extends Fault> faults, long seed, Stopwatch time) {
+        this.plan = plan;
+        this.time = time;
+        contacts = new Contacts(seed);
+        circuit = Circuit.of(plan, faults);
+        sketch = new SimulatedSketch(plan.controller(), this::say);
+        sketch.boot(time.micros());
+    }
+
+    /** A board that lives in real time. */
+    public static SimulatedBoard inRealTime(Plan plan, Collection<? extends Fault> faults, long seed) {
+        return new SimulatedBoard(plan, faults, seed, Stopwatch.real());
+    }
+
+    /** A board whose time passes only while its link is read. */
+    public static SimulatedBoard inSimulatedTime(Plan plan, Collection<? extends Fault> faults, long seed) {
+        return new SimulatedBoard(plan, faults, seed, Stopwatch.simulated());
+    }
+
+    @Override
+    public Stopwatch time() {
+        return time;
+    }
+
+    @Override
+    public synchronized Opened open() throws LinkDown {
+        if (!plugged) {
+            throw new LinkDown("The simulated board is unplugged.");
+        }
+        run();
+        output = new byte[0];
+        open = true;
+        opened++;
+        return new Opened(PORT, new BoardLink(opened));
+    }
+
+    /** Presses a key; its contact bounces first. */
+    public void press(Key key) {
+        move(key, true);
+    }
+
+    public void release(Key key) {
+        move(key, false);
+    }
+
+    /** From now on this key bounces so long, in microseconds, each time that it moves. */
+    public synchronized void bounce(Key key, long micros) {
+        contacts.bounce(key.index(), micros);
+    }
+
+    /** The board has these faults from now on and no others. */
+    public synchronized void setFaults(Collection<? extends Fault> faults) {
+        run();
+        circuit = Circuit.of(plan, faults);
+        rewiredAt = time.micros();
+        notifyAll();
+    }
+
+    /** Whether levels between a sure low and a sure high read low; at first they read high. */
+    public synchronized void readBetweenAsLow(boolean low) {
+        run();
+        betweenReadsLow = low;
+        rewiredAt = time.micros();
+        notifyAll();
+    }
+
+    /** Pulls the cable: the link goes down and none opens. */
+    public synchronized void unplug() {
+        run();
+        plugged = false;
+        open = false;
+        notifyAll();
+    }
+
+    /** Plugs the cable in again; the probe starts anew. */
+    public synchronized void replug() {
+        plugged = true;
+        sketch.boot(time.micros());
+        notifyAll();
+    }
+
+    /** Presses the probe's reset button. */
+    public synchronized void reset() {
+        run();
+        sketch.boot(time.micros());
+        notifyAll();
+    }
+
+    /** Puts bytes on the wire that the sketch never sent. */
+    public synchronized void noise(byte[] bytes) {
+        run();
+        put(bytes);
+        notifyAll();
+    }
+
+    /** The next changes find no room in the probe, so many of them. */
+    public synchronized void lose(int changes) {
+        run();
+        sketch.lose(changes);
+    }
+
+    private synchronized void move(Key key, boolean down) {
+        run();
+        contacts.move(key.index(), down, time.micros());
+        notifyAll();
+    }
+
+    private void say(String body) {
+        put(Line.encode(body));
+    }
+
+    private void put(byte[] bytes) {
+        if (open) {
+            int length = output.length;
+            output = Arrays.copyOf(output, length + bytes.length);
+            System.arraycopy(bytes, 0, output, length, bytes.length);
+        }
+    }
+
+    /** Lets happen what is due by now. */
+    private void run() {
+        long now = time.micros();
+        for (long next = next(); next <= now; next = next()) {
+            if (sketch.nextBeat() <= next) {
+                sketch.beat();
+            } else {
+                sketch.swept(next, sweep(next));
+            }
+        }
+    }
+
+    /** When the next line is due, as far as anyone knows. */
+    private long next() {
+        if (!sketch.isGoing()) {
+            return NEVER;
+        }
+        long moved = Math.min(contacts.next(), rewiredAt);
+        return Math.min(moved == NEVER ? NEVER : sketch.sweepEndAfter(moved), sketch.nextBeat());
+    }
+
+    /** What the sketch's pins read now, in the order in which they were listed. */
+    private Pairs sweep(long now) {
+        rewiredAt = NEVER;
+        Reading reading = circuit.read(contacts.closedAt(now));
+        Pairs planned = betweenReadsLow ? reading.low().plus(reading.between()) : reading.low();
+        List<String> pins = plan.pins();
+        List<Pair> listed = new ArrayList<>();
+        for (Pair pair : planned.list()) {
+            int low = sketch.pins().indexOf(pins.get(pair.low()));
+            int reads = sketch.pins().indexOf(pins.get(pair.reads()));
+            if (low >= 0 && reads >= 0) {
+                listed.add(new Pair(low, reads));
+            }
+        }
+        return Pairs.of(listed);
+    }
+
+    /** One opening of the board's port. */
+    private final class BoardLink implements ByteLink {
+        private final LineDecoder decoder = new LineDecoder();
+        private final int number;
+
+        BoardLink(int number) {
+            this.number = number;
+        }
+
+        @Override
+        public int read(byte[] into, int timeoutMillis) throws LinkDown {
+            synchronized (SimulatedBoard.this) {
+                long deadline = time.micros() + timeoutMillis * 1000L;
+                while (true) {
+                    check();
+                    run();
+                    long now = time.micros();
+                    if (output.length > 0 || now >= deadline) {
+                        return take(into);
+                    }
+                    pass(Math.max(Math.min(deadline, next()) - now, 1));
+                }
+            }
+        }
+
+        private void pass(long micros) throws LinkDown {
+            try {
+                time.waitOn(SimulatedBoard.this, micros);
+            } catch (InterruptedException ended) {
+                Thread.currentThread().interrupt();
+                throw new LinkDown("The simulated board was left.");
+            }
+        }
+
+        private int take(byte[] into) {
+            int count = Math.min(into.length, output.length);
+            System.arraycopy(output, 0, into, 0, count);
+            output = Arrays.copyOfRange(output, count, output.length);
+            return count;
+        }
+
+        @Override
+        public void write(byte[] bytes) throws LinkDown {
+            synchronized (SimulatedBoard.this) {
+                check();
+                run();
+                for (Received line : decoder.take(bytes, bytes.length)) {
+                    hear(line);
+                }
+            }
+        }
+
+        private void hear(Received line) {
+            if (line instanceof Received.Garbage garbage) {
+                sketch.hearGarbage(garbage.cause());
+            } else if (line instanceof Received.Good good && sketch.hear(good.body(), time.micros())) {
+                sketch.whole(time.micros(), sweep(time.micros()));
+            }
+        }
+
+        private void check() throws LinkDown {
+            if (!open || number != opened) {
+                throw new LinkDown("The simulated board was unplugged.");
+            }
+        }
+
+        @Override
+        public void close() {
+            synchronized (SimulatedBoard.this) {
+                open = open && number != opened;
+            }
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package buzzout.report;
+
+import buzzout.circuit.Fault;
+import buzzout.diagnosis.Finding;
+import buzzout.diagnosis.Suspect;
+import buzzout.journal.LogProblem;
+import buzzout.journal.OneLineJson;
+import buzzout.plan.Key;
+import buzzout.plan.Plan;
+import buzzout.session.KeyState;
+import buzzout.session.Session;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonNull;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonPrimitive;
+import java.util.List;
+import java.util.Optional;
+
+/** Findings as JSON: format {@code buzzout-diagnosis}, version 1, as DIAGNOSIS-JSON.md describes it. */
+public final class DiagnosisJson {
+    public static final String FORMAT = "buzzout-diagnosis";
+    public static final int VERSION = 1;
+
+    private static final double DECIMALS = 1e4;
+
+    private DiagnosisJson() {}
+
+    /** One document on one line, without a line break. */
+    public static String of(String log, Optional<Outcome> outcome, List<LogProblem> problems) {
+        JsonObject document = new JsonObject();
+        document.addProperty("format", FORMAT);
+        document.addProperty("version", VERSION);
+        document.addProperty("log", log);
+        document.addProperty(
+                "verdict", outcome.map(known -> known.verdict().word()).orElse("unreadable"));
+        outcome.ifPresent(known -> put(document, known));
+        document.add(
+                "problems", texts(problems.stream().map(LogProblem::toString).toList()));
+        return OneLineJson.of(document);
+    }
+
+    private static void put(JsonObject document, Outcome outcome) {
+        Plan plan = outcome.plan();
+        document.addProperty("board", plan.name());
+        document.add("unit", orNull(outcome.unit()));
+        document.add("started", orNull(outcome.started().map(Object::toString)));
+        document.add("states", states(outcome.session()));
+        document.add("keys", keys(outcome.session()));
+        JsonArray findings = new JsonArray();
+        outcome.diagnosis().findings().forEach(finding -> findings.add(finding(plan, finding)));
+        document.add("findings", findings);
+        document.addProperty("unexplored", rounded(outcome.diagnosis().unexplored()));
+        document.add("troubles", texts(outcome.diagnosis().troubles()));
+    }
+
+    private static JsonObject states(Session session) {
+        JsonObject counts = new JsonObject();
+        for (KeyState state : KeyState.values()) {
+            counts.addProperty(state.word(), session.count(state));
+        }
+        return counts;
+    }
+
+    private static JsonObject keys(Session session) {
+        JsonObject states = new JsonObject();
+        for (Key key : session.plan().keys()) {
+            states.addProperty(key.name(), session.states().get(key.index()).word());
+        }
+        return states;
+    }
+
+    private static JsonObject finding(Plan plan, Finding finding) {
+        JsonObject object = new JsonObject();
+        object.addProperty("probability", rounded(finding.probability()));
+        object.add("suspects", suspects(plan, finding.suspects()));
+        object.add("otherwise", suspects(plan, finding.otherwise()));
+        object.add("because", texts(finding.because()));
+        object.add("settle", orNull(finding.settle()));
+        object.addProperty("repair", finding.first().fault().repair(plan));
+        return object;
+    }
+
+    private static JsonArray suspects(Plan plan, List<Suspect> suspects) {
+        JsonArray array = new JsonArray();
+        suspects.forEach(suspect -> array.add(suspect(plan, suspect)));
+        return array;
+    }
+
+    private static JsonObject suspect(Plan plan, Suspect suspect) {
+        Fault fault = suspect.fault();
+        JsonObject object = new JsonObject();
+        object.addProperty("code", fault.code(plan));
+        object.addProperty("kind", fault.kind().code());
+        object.addProperty("says", fault.says(plan));
+        object.addProperty("repair", fault.repair(plan));
+        object.addProperty("probability", rounded(suspect.probability()));
+        return object;
+    }
+
+    private static JsonArray texts(List<String> texts) {
+        JsonArray array = new JsonArray();
+        texts.forEach(array::add);
+        return array;
+    }
+
+    private static JsonElement orNull(Optional<String> text) {
+        return text.<JsonElement>map(JsonPrimitive::new).orElse(JsonNull.INSTANCE);
+    }
+
+    private static double rounded(double probability) {
+        return Math.round(probability * DECIMALS) / DECIMALS;
+    }
+}

@@ -1,0 +1,45 @@
+package buzzout.report;
+
+import buzzout.diagnosis.Diagnosis;
+import buzzout.session.KeyState;
+import buzzout.session.Session;
+
+/** What a session says of the board as a whole. */
+public enum Verdict {
+    /** Every key is good and nothing else was found. */
+    GOOD("good"),
+    /** Nothing was found, and some keys are untested. */
+    UNFINISHED("unfinished"),
+    /** There are findings. */
+    FAULTY("faulty"),
+    /** A key is not as it should be, and no finding says why. */
+    UNEXPLAINED("unexplained");
+
+    private final String word;
+
+    Verdict(String word) {
+        this.word = word;
+    }
+
+    static Verdict of(Session session, Diagnosis diagnosis) {
+        if (!diagnosis.findings().isEmpty()) {
+            return FAULTY;
+        }
+        long good = session.count(KeyState.GOOD);
+        long untested = session.count(KeyState.UNTESTED);
+        if (good + untested < session.states().size()) {
+            return UNEXPLAINED;
+        }
+        return untested > 0 ? UNFINISHED : GOOD;
+    }
+
+    /** The word in JSON. */
+    public String word() {
+        return word;
+    }
+
+    /** Whether something is wrong with the board. */
+    public boolean isWrong() {
+        return this == FAULTY || this == UNEXPLAINED;
+    }
+}

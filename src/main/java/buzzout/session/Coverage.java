@@ -1,0 +1,64 @@
+package buzzout.session;
+
+import buzzout.circuit.Pair;
+import buzzout.circuit.Pairs;
+import buzzout.plan.Key;
+import buzzout.plan.Plan;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** How every key stands after a session's presses. */
+final class Coverage {
+    private Coverage() {}
+
+    static List<KeyState> of(Session session) {
+        Plan plan = session.plan();
+        List<List<KeyState>> answers = new ArrayList<>();
+        plan.keys().forEach(key -> answers.add(new ArrayList<>()));
+        for (Press press : session.presses()) {
+            press.key().ifPresent(index -> {
+                Key key = plan.keys().get(index);
+                if (proves(plan, key, press)) {
+                    answers.get(index).add(answer(plan, key, press.pairs()));
+                }
+            });
+        }
+        Pairs unpressed = StuckPins.without(plan, session.quiet());
+        return plan.keys().stream()
+                .map(key -> unpressed.contains(Expected.pair(plan, key))
+                        ? KeyState.HELD
+                        : summed(answers.get(key.index()), session.everyKeyPressed()))
+                .toList();
+    }
+
+    /** A press while another key is down proves only a key that answers exactly as planned. */
+    static boolean proves(Plan plan, Key key, Press press) {
+        return !press.inCompany() || press.pairs().equals(Pairs.of(Expected.pair(plan, key)));
+    }
+
+    private static KeyState answer(Plan plan, Key key, Pairs pairs) {
+        Pair planned = Expected.pair(plan, key);
+        boolean right = pairs.contains(planned);
+        boolean turned = pairs.contains(planned.turned());
+        boolean company = !pairs.without(planned).without(planned.turned()).isEmpty();
+        if (pairs.isEmpty()) {
+            return KeyState.SILENT;
+        }
+        if (company) {
+            return right || turned ? KeyState.DOUBLED : KeyState.MISPLACED;
+        }
+        return right ? turned ? KeyState.TWO_WAY : KeyState.GOOD : KeyState.REVERSED;
+    }
+
+    private static KeyState summed(List<KeyState> answers, boolean everyKeyPressed) {
+        if (answers.isEmpty()) {
+            return everyKeyPressed ? KeyState.SILENT : KeyState.UNTESTED;
+        }
+        Set<KeyState> all = EnumSet.copyOf(answers);
+        return all.contains(KeyState.GOOD) && all.contains(KeyState.SILENT)
+                ? KeyState.INTERMITTENT
+                : answers.get(answers.size() - 1);
+    }
+}

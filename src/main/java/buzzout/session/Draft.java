@@ -1,0 +1,63 @@
+package buzzout.session;
+
+import buzzout.circuit.Pairs;
+import buzzout.probe.Identity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** A session being changed by one event; it never leaves the fold. */
+final class Draft {
+    final Session before;
+    Stage stage;
+    Optional<Identity> probe;
+    Optional<String> port;
+    Pairs quiet;
+    Pairs now;
+    final List<Press> presses;
+    boolean everyKeyPressed;
+    OptionalInt called;
+    Optional<String> linkTrouble;
+    long lostChanges;
+    long garbledLines;
+
+    Draft(Session before) {
+        this.before = before;
+        stage = before.stage();
+        probe = before.probe();
+        port = before.port();
+        quiet = before.quiet();
+        now = before.now();
+        presses = new ArrayList<>(before.presses());
+        everyKeyPressed = before.everyKeyPressed();
+        called = before.called();
+        linkTrouble = before.linkTrouble();
+        lostChanges = before.lostChanges();
+        garbledLines = before.garbledLines();
+    }
+
+    Optional<Press> lastPress() {
+        return presses.isEmpty() ? Optional.empty() : Optional.of(presses.get(presses.size() - 1));
+    }
+
+    void replaceLastPress(Press press) {
+        presses.set(presses.size() - 1, press);
+    }
+
+    Session done() {
+        return new Session(
+                before.plan(),
+                stage,
+                probe,
+                port,
+                quiet,
+                now,
+                presses,
+                everyKeyPressed,
+                called,
+                linkTrouble,
+                lostChanges,
+                garbledLines);
+    }
+}
