@@ -28,17 +28,17 @@ final class Because {
                 sentences.put("with no key pressed, " + pairs(plan, extra(weighing, base.forecast())), List.of());
             } else if (atom instanceof Atom.Meant meant) {
                 String name = plan.keys().get(meant.key()).name();
-                if (meant.answer().isEmpty()) {
+                if (meant.answer() == Readings.NOTHING) {
                     silent.add(name);
                 } else {
                     sentences
-                            .computeIfAbsent("closes " + pairs(plan, meant.answer()), any -> new ArrayList<>())
+                            .computeIfAbsent("closes " + pairs(plan, weighing.readings().reading(meant.answer()).low()), any -> new ArrayList<>())
                             .add(name);
                 }
             } else if (atom instanceof Atom.Covered covered) {
                 silent.add(plan.keys().get(covered.key()).name());
             } else if (atom instanceof Atom.Free free) {
-                sentences.put("a press closed " + pairs(plan, free.answer()), List.of());
+                sentences.put("a press closed " + pairs(plan, weighing.readings().reading(free.answer()).low()), List.of());
             }
         }
         List<String> because = new ArrayList<>();
@@ -49,20 +49,21 @@ final class Because {
         return because;
     }
 
-    static String unexplained(Plan plan, Atom atom) {
+    static String unexplained(Weighing weighing, Atom atom) {
+        Plan plan = weighing.charges().plan();
         if (atom instanceof Atom.Quiet) {
             return "something conducts with no key pressed that no single known fault explains";
         } else if (atom instanceof Atom.Meant meant) {
             String name = plan.keys().get(meant.key()).name();
-            return meant.answer().isEmpty()
+            return meant.answer() == Readings.NOTHING
                     ? "nothing came from " + name + ", perhaps it was not pressed; press it once more"
-                    : name + " closed " + pairs(plan, meant.answer())
+                    : name + " closed " + pairs(plan, weighing.readings().reading(meant.answer()).low())
                             + ", perhaps another key was pressed; press it once more";
         } else if (atom instanceof Atom.Covered covered) {
             return "nothing came from " + plan.keys().get(covered.key()).name()
                     + ", perhaps it was left out; press it once more";
         } else if (atom instanceof Atom.Free free) {
-            return "one press closed " + pairs(plan, free.answer())
+            return "one press closed " + pairs(plan, weighing.readings().reading(free.answer()).low())
                     + ", which no single key explains; press those keys one at a time";
         }
         return "";
@@ -70,7 +71,7 @@ final class Because {
 
     private static Pairs extra(Weighing weighing, Forecast forecast) {
         Pairs seen = weighing.tally().quiet().orElse(Pairs.NONE);
-        return seen.minus(forecast.quiet().low());
+        return seen.minus(weighing.readings().reading(forecast.quiet()).low());
     }
 
     /** Such as {@code R1→C4 and R1→C5}; a pair that conducts both ways is written once, with ↔. */

@@ -2,10 +2,13 @@ package buzzout.diagnosis;
 
 import buzzout.circuit.Catalogue;
 import buzzout.circuit.Fault;
+import buzzout.circuit.FaultKind;
 import buzzout.circuit.Part;
+import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -14,9 +17,19 @@ import java.util.Set;
 
 /** Every fault that can be charged on a plan's board, by number, with its prior and its place. */
 final class Charges {
+    private static final Set<FaultKind> COUPLING = EnumSet.of(
+            FaultKind.MIRROR_IMAGE,
+            FaultKind.STRIPES_TURNED,
+            FaultKind.SWITCH_HELD,
+            FaultKind.PIN_LOW,
+            FaultKind.PIN_DRAGGED);
+
     private final Plan plan;
     private final List<Fault> faults;
     private final double[] logOdds;
+    private final List<Set<Integer>> nets;
+    /** Faults after which any key's answer may depend on any net. */
+    private final BitSet couplesAll = new BitSet();
     /** Faults that sit on each net and in no single key. */
     private final List<BitSet> onNet = new ArrayList<>();
     /** Faults that sit in each key alone. */
@@ -30,6 +43,7 @@ final class Charges {
         logOdds = faults.stream()
                 .mapToDouble(fault -> priors.logOdds(fault.kind()))
                 .toArray();
+        nets = faults.stream().map(fault -> fault.nets(plan)).toList();
         plan.nets().forEach(net -> onNet.add(new BitSet()));
         plan.keys().forEach(key -> inKey.add(new BitSet()));
         Map<Part, BitSet> spoiling = new HashMap<>();
@@ -39,6 +53,7 @@ final class Charges {
                 spoiling.computeIfAbsent(part, any -> new BitSet()).set(number);
             }
             int id = number;
+            couplesAll.set(number, COUPLING.contains(fault.kind()));
             fault.onlyKey()
                     .ifPresentOrElse(
                             key -> inKey.get(key).set(id),
@@ -75,10 +90,60 @@ final class Charges {
         return !excludes.get(number).intersects(charged);
     }
 
+    /** The keys whose answers one more fault can change on a board that has these already. */
+    BitSet affected(BitSet charged, int number) {
+        Fault added = faults.get(number);
+        BitSet affected = new BitSet();
+        boolean coupled = couplesAll.get(number) || couplesAll.intersects(charged);
+        if (!coupled && added.onlyKey().isPresent()) {
+            affected.set(added.onlyKey().getAsInt());
+        } else if (coupled) {
+            affected.set(0, plan.keys().size());
+        } else {
+            Set<Integer> joined = joined(added.nets(plan), charged);
+            for (Key key : plan.keys()) {
+                affected.set(key.index(), joined.contains(key.row()) || joined.contains(key.column()));
+            }
+            wanderers(charged, joined).forEach(affected::set);
+        }
+        return affected;
+    }
+
+    /** These nets and all that charged faults tie to them. */
+    private Set<Integer> joined(Set<Integer> nets, BitSet charged) {
+        Set<Integer> joined = new HashSet<>(nets);
+        boolean grew = true;
+        while (grew) {
+            grew = false;
+            for (int number = charged.nextSetBit(0); number >= 0; number = charged.nextSetBit(number + 1)) {
+                Set<Integer> tied = nets(number);
+                if (faults.get(number).onlyKey().isEmpty() && tied.stream().anyMatch(joined::contains)) {
+                    grew |= joined.addAll(tied);
+                }
+            }
+        }
+        return joined;
+    }
+
+    /** Keys that a charged fault ties to one of these nets although the plan does not. */
+    private Set<Integer> wanderers(BitSet charged, Set<Integer> nets) {
+        Set<Integer> keys = new HashSet<>();
+        for (int number = charged.nextSetBit(0); number >= 0; number = charged.nextSetBit(number + 1)) {
+            if (nets(number).stream().anyMatch(nets::contains)) {
+                faults.get(number).onlyKey().ifPresent(keys::add);
+            }
+        }
+        return keys;
+    }
+
+    private Set<Integer> nets(int number) {
+        return nets.get(number);
+    }
+
     /** Faults that could change what these keys and pins show, beside what is charged already. */
     BitSet touching(Set<Integer> keys, Set<Integer> nets, BitSet charged) {
         Set<Integer> reached = new HashSet<>(nets);
-        charged.stream().mapToObj(faults::get).map(fault -> fault.nets(plan)).forEach(joined -> {
+        charged.stream().mapToObj(this::nets).forEach(joined -> {
             if (joined.stream().anyMatch(nets::contains)) {
                 reached.addAll(joined);
             }

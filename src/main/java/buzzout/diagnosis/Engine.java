@@ -31,7 +31,7 @@ public final class Engine {
 
     /** What is wrong, after this evidence. Fast when it only grew since the last call. */
     public Diagnosis weigh(Evidence evidence) {
-        weighing.take(Tally.of(evidence));
+        weighing.take(evidence);
         Hypothesis explanation = explain(thinned(weighing.weigh(last)));
         for (int round = 0; round < MOST_ROUNDS; round++) {
             List<Finding> findings = new ArrayList<>();
@@ -39,7 +39,7 @@ public final class Engine {
             double unexplored = 0;
             for (int fault : explanation.charged().stream().toArray()) {
                 Hypothesis base = weighing.without(explanation, fault);
-                Search.Result result = Search.explain(weighing, base, duties(base, explanation));
+                Search.Result result = Search.all(weighing, base, duties(base, explanation));
                 if (result.best().score() > better.score() + 1e-9) {
                     better = result.best();
                 }
@@ -78,8 +78,7 @@ public final class Engine {
                 return thinned(explanation);
             }
             Atom atom = heaviest(explanation, owed);
-            Hypothesis found =
-                    Search.explain(weighing, explanation, Set.of(atom)).best();
+            Hypothesis found = Search.best(weighing, explanation, Set.of(atom));
             if (found.score() <= explanation.score()) {
                 slips.add(atom);
             } else {

@@ -76,7 +76,7 @@ final class Findings {
 
     static List<String> troubles(Weighing weighing, Hypothesis explanation) {
         return explanation.account().unexplained().keySet().stream()
-                .map(atom -> Because.unexplained(weighing.charges().plan(), atom))
+                .map(atom -> Because.unexplained(weighing, atom))
                 .toList();
     }
 }

@@ -1,44 +1,40 @@
 package buzzout.diagnosis;
 
 import buzzout.circuit.Circuit;
-import buzzout.circuit.Fault;
-import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
 import buzzout.plan.Key;
-import buzzout.plan.Plan;
-import java.util.ArrayList;
-import java.util.Collection;
+import java.util.BitSet;
 import java.util.List;
 
 /**
- * What a board with certain faults would show.
+ * What a board with certain faults would show, as numbers of readings.
  *
  * @param quiet the sweep without a press
- * @param answers for each key, what its press adds to that
+ * @param answers for each key, what its press adds to that; never changed
  */
-record Forecast(Reading quiet, List<Reading> answers) {
-    static Forecast of(Plan plan, Collection<Fault> faults) {
-        Circuit circuit = Circuit.of(plan, faults);
+record Forecast(int quiet, int[] answers) {
+    static Forecast of(Readings readings, List<Key> keys, Circuit circuit) {
         Reading quiet = circuit.quiet();
-        List<Reading> answers = new ArrayList<>(plan.keys().size());
-        for (Key key : plan.keys()) {
-            Reading pressed = circuit.pressed(key);
-            Pairs low = pressed.low().minus(quiet.low());
-            Pairs between = pressed.between().minus(quiet.between());
-            answers.add(new Reading(low, between));
+        int[] answers = new int[keys.size()];
+        for (Key key : keys) {
+            answers[key.index()] = answer(readings, quiet, circuit, key);
         }
-        return new Forecast(quiet, answers);
+        return new Forecast(readings.number(quiet), answers);
     }
 
-    /** How probable it is that this key's press gives this answer: 1 or 0, halved for each pair that may read either way. */
-    double chance(int key, Pairs answer) {
-        return chance(answers.get(key), answer);
+    /** The same board with more faults, none of which can change other keys' answers than these. */
+    Forecast changed(Readings readings, List<Key> keys, Circuit circuit, BitSet affected) {
+        Reading now = circuit.quiet();
+        int[] changed = answers.clone();
+        for (int key = affected.nextSetBit(0); key >= 0; key = affected.nextSetBit(key + 1)) {
+            changed[key] = answer(readings, now, circuit, keys.get(key));
+        }
+        return new Forecast(readings.number(now), changed);
     }
 
-    static double chance(Reading reading, Pairs answer) {
-        if (reading.between().isEmpty()) {
-            return reading.low().equals(answer) ? 1 : 0;
-        }
-        return reading.agreesWith(answer) ? Math.pow(0.5, reading.between().count()) : 0;
+    static int answer(Readings readings, Reading quiet, Circuit circuit, Key key) {
+        Reading pressed = circuit.pressed(key);
+        return readings.number(new Reading(
+                pressed.low().minus(quiet.low()), pressed.between().minus(quiet.between())));
     }
 }

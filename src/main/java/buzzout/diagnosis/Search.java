@@ -1,5 +1,6 @@
 package buzzout.diagnosis;
 
+import buzzout.circuit.Circuit;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
@@ -10,6 +11,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
 
@@ -23,8 +25,10 @@ final class Search {
     /** Explanations this much less probable than the best are left unexplored. */
     static final double LOG_THRESHOLD = Math.log(1e-3);
 
+    static int tried, expanded, runs;
     private static final int MOST_EXPANSIONS = 400;
     private static final int MOST_ADDED = 4;
+    private static final double LIKELIEST_LOG_ODDS = Math.log(0.006);
 
     /**
      * What a search found.
@@ -43,6 +47,7 @@ final class Search {
     private final Weighing weighing;
     private final Hypothesis base;
     private final Set<Atom> focus;
+    private final double logThreshold;
     private final Set<Atom> tolerated;
     private final List<Hypothesis> weighed = new ArrayList<>();
     private final Set<BitSet> seen = new HashSet<>();
@@ -50,7 +55,8 @@ final class Search {
             new PriorityQueue<>(Comparator.comparingDouble(Branch::bound).reversed());
     private double best = Double.NEGATIVE_INFINITY;
 
-    private Search(Weighing weighing, Hypothesis base, Set<Atom> focus) {
+    private Search(Weighing weighing, Hypothesis base, Set<Atom> focus, double logThreshold) {
+        this.logThreshold = logThreshold;
         this.weighing = weighing;
         this.base = base;
         this.focus = focus;
@@ -58,9 +64,19 @@ final class Search {
         tolerated.removeAll(focus);
     }
 
-    static Result explain(Weighing weighing, Hypothesis base, Set<Atom> focus) {
-        Search search = new Search(weighing, base, focus);
-        search.add(base);
+    /** The most probable explanation of the focus. */
+    static Hypothesis best(Weighing weighing, Hypothesis base, Set<Atom> focus) {
+        return search(weighing, base, focus, 0).best();
+    }
+
+    /** Every explanation of the focus that is not far less probable than the best. */
+    static Result all(Weighing weighing, Hypothesis base, Set<Atom> focus) {
+        return search(weighing, base, focus, LOG_THRESHOLD);
+    }
+
+    private static Result search(Weighing weighing, Hypothesis base, Set<Atom> focus, double logThreshold) {
+        Search search = new Search(weighing, base, focus, logThreshold);
+        search.add(base); runs++;
         search.run();
         return search.result();
     }
@@ -68,17 +84,17 @@ final class Search {
     private void run() {
         for (int expanded = 0; expanded < MOST_EXPANSIONS; expanded++) {
             Branch next = open.peek();
-            if (next == null || next.bound() < best + LOG_THRESHOLD) {
+            if (next == null || next.bound() < best + logThreshold) {
                 return;
             }
-            open.remove();
-            expand(next.hypothesis());
+            open.remove(); Search.expanded++;
+            expand(next);
         }
     }
 
     private Result result() {
         List<Hypothesis> kept = weighed.stream()
-                .filter(hypothesis -> hypothesis.score() >= best + LOG_THRESHOLD)
+                .filter(hypothesis -> hypothesis.score() >= best + logThreshold)
                 .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
                 .toList();
         double left = open.stream()
@@ -94,17 +110,17 @@ final class Search {
         weighed.add(hypothesis);
         best = Math.max(best, hypothesis.score());
         double bound = bound(hypothesis);
-        if (bound >= best + LOG_THRESHOLD
+        if (bound >= best + logThreshold
                 && hypothesis.charged().cardinality() < base.charged().cardinality() + MOST_ADDED) {
             open.add(new Branch(hypothesis, bound));
         }
     }
 
-    /** What this hypothesis would weigh if one more fault explained all that is still to be explained. */
+    /** What this hypothesis would weigh if one more fault explained all that is still owed. */
     private double bound(Hypothesis hypothesis) {
         double owed = 0;
         boolean owes = false;
-        for (var entry : hypothesis.account().unexplained().entrySet()) {
+        for (Map.Entry<Atom, Double> entry : hypothesis.account().unexplained().entrySet()) {
             if (!tolerated.contains(entry.getKey())) {
                 owed += entry.getValue();
                 owes = true;
@@ -113,43 +129,64 @@ final class Search {
         return owes ? hypothesis.score() - owed + LIKELIEST_LOG_ODDS : Double.NEGATIVE_INFINITY;
     }
 
-    private static final double LIKELIEST_LOG_ODDS = Math.log(0.006);
-
-    private void expand(Hypothesis hypothesis) {
-        Atom atom = heaviest(hypothesis);
-        BitSet candidates = candidates(hypothesis, atom);
+    private void expand(Branch branch) {
+        Hypothesis hypothesis = branch.hypothesis();
+        List<Atom> owed = owed(hypothesis);
+        BitSet candidates = candidates(hypothesis, owed.get(0));
         for (int fault = candidates.nextSetBit(0); fault >= 0; fault = candidates.nextSetBit(fault + 1)) {
-            if (!weighing.charges().canJoin(hypothesis.charged(), fault)) {
-                continue;
-            }
-            Hypothesis child = weighing.with(hypothesis, fault);
-            if (changes(hypothesis, child, atom)) {
-                add(child);
+            double paid = branch.bound() - LIKELIEST_LOG_ODDS + weighing.charges().logOdds(fault);
+            double left = paid - best - logThreshold;
+            if (left >= 0 && weighing.charges().canJoin(hypothesis.charged(), fault)) {
+                tryFault(hypothesis, owed, fault, left < -LIKELIEST_LOG_ODDS);
             }
         }
     }
 
-    private Atom heaviest(Hypothesis hypothesis) {
+    /** Weighs one more fault, unless a look at the owed atoms already shows that it is in vain. */
+    private void tryFault(Hypothesis hypothesis, List<Atom> owed, int fault, boolean lastOne) {
+        BitSet charged = (BitSet) hypothesis.charged().clone();
+        charged.set(fault);
+        if (seen.contains(charged)) {
+            return;
+        }
+        tried++;
+        Circuit circuit = weighing.circuit(charged);
+        int mustHelp = lastOne ? owed.size() : 1;
+        for (Atom atom : owed.subList(0, mustHelp)) {
+            if (!helps(hypothesis, circuit, atom, lastOne)) {
+                return;
+            }
+        }
+        add(weighing.weigh(hypothesis, fault, charged, circuit));
+    }
+
+    private boolean helps(Hypothesis hypothesis, Circuit circuit, Atom atom, boolean wholly) {
+        if (atom instanceof Atom.Quiet) {
+            Reading quiet = circuit.quiet();
+            return wholly
+                    ? Account.agrees(weighing.tally(), quiet)
+                    : weighing.readings().number(quiet) != hypothesis.forecast().quiet();
+        } else if (atom instanceof Atom.Meant meant) {
+            int answer = weighing.answer(circuit, meant.key());
+            return wholly
+                    ? weighing.readings().chance(answer, meant.answer()) > 0
+                    : answer != hypothesis.forecast().answers()[meant.key()];
+        } else if (atom instanceof Atom.Covered covered) {
+            return weighing.answer(circuit, covered.key())
+                    != hypothesis.forecast().answers()[covered.key()];
+        }
+        return true;
+    }
+
+    /** What is to be explained, the focus first and the heaviest first. */
+    private List<Atom> owed(Hypothesis hypothesis) {
         return hypothesis.account().unexplained().entrySet().stream()
                 .filter(entry -> !tolerated.contains(entry.getKey()))
-                .min(Comparator.<java.util.Map.Entry<Atom, Double>>comparingInt(
+                .sorted(Comparator.<Map.Entry<Atom, Double>>comparingInt(
                                 entry -> focus.contains(entry.getKey()) ? 0 : 1)
-                        .thenComparing(java.util.Map.Entry.comparingByValue()))
-                .orElseThrow()
-                .getKey();
-    }
-
-    private boolean changes(Hypothesis hypothesis, Hypothesis child, Atom atom) {
-        Forecast before = hypothesis.forecast();
-        Forecast after = child.forecast();
-        if (atom instanceof Atom.Quiet) {
-            return !before.quiet().equals(after.quiet());
-        } else if (atom instanceof Atom.Meant meant) {
-            return !before.answers().get(meant.key()).equals(after.answers().get(meant.key()));
-        } else if (atom instanceof Atom.Covered covered) {
-            return !before.answers().get(covered.key()).equals(after.answers().get(covered.key()));
-        }
-        return !before.answers().equals(after.answers());
+                        .thenComparing(Map.Entry.comparingByValue()))
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     private BitSet candidates(Hypothesis hypothesis, Atom atom) {
@@ -158,18 +195,18 @@ final class Search {
         Set<Integer> keys = new HashSet<>();
         if (atom instanceof Atom.Quiet) {
             Pairs seen = weighing.tally().quiet().orElse(Pairs.NONE);
-            Reading quiet = hypothesis.forecast().quiet();
+            Reading quiet = weighing.readings().reading(hypothesis.forecast().quiet());
             addNets(plan, nets, seen.minus(quiet.low()).plus(quiet.low().minus(seen)));
             plan.keys().stream()
                     .filter(key -> nets.contains(key.row()) && nets.contains(key.column()))
                     .forEach(key -> keys.add(key.index()));
         } else if (atom instanceof Atom.Meant meant) {
             addKey(plan, hypothesis, nets, keys, meant.key());
-            addNets(plan, nets, meant.answer());
+            addNets(plan, nets, weighing.readings().reading(meant.answer()).low());
         } else if (atom instanceof Atom.Covered covered) {
             addKey(plan, hypothesis, nets, keys, covered.key());
         } else if (atom instanceof Atom.Free free) {
-            addNets(plan, nets, free.answer());
+            addNets(plan, nets, weighing.readings().reading(free.answer()).low());
             plan.keys().stream()
                     .filter(key -> nets.contains(key.row()) || nets.contains(key.column()))
                     .forEach(key -> keys.add(key.index()));
@@ -177,12 +214,15 @@ final class Search {
         return weighing.charges().touching(keys, nets, hypothesis.charged());
     }
 
-    private static void addKey(Plan plan, Hypothesis hypothesis, Set<Integer> nets, Set<Integer> keys, int index) {
+    private void addKey(Plan plan, Hypothesis hypothesis, Set<Integer> nets, Set<Integer> keys, int index) {
         Key key = plan.keys().get(index);
         keys.add(index);
         nets.add(key.row());
         nets.add(key.column());
-        addNets(plan, nets, hypothesis.forecast().answers().get(index).low());
+        addNets(
+                plan,
+                nets,
+                weighing.readings().reading(hypothesis.forecast().answers()[index]).low());
     }
 
     private static void addNets(Plan plan, Set<Integer> nets, Pairs pairs) {

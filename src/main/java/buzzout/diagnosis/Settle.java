@@ -1,7 +1,11 @@
 package buzzout.diagnosis;
 
+import buzzout.circuit.Circuit;
+import buzzout.circuit.Fault;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,13 +24,13 @@ final class Settle {
         Key bestKey = null;
         double bestDoubt = Double.POSITIVE_INFINITY;
         List<Forecast> forecasts = suspects.stream()
-                .map(suspect -> forecast(plan, weighing, base, suspect))
+                .map(suspect -> forecast(weighing, base, suspect))
                 .toList();
         for (Key key : plan.keys()) {
-            Map<Object, Double> outcomes = new java.util.HashMap<>();
+            Map<Integer, Double> outcomes = new HashMap<>();
             for (int i = 0; i < suspects.size(); i++) {
                 outcomes.merge(
-                        forecasts.get(i).answers().get(key.index()),
+                        forecasts.get(i).answers()[key.index()],
                         suspects.get(i).probability(),
                         Double::sum);
             }
@@ -39,11 +43,11 @@ final class Settle {
         return bestKey == null ? Optional.of(byMeter(plan, suspects)) : Optional.of("press " + bestKey.name());
     }
 
-    private static Forecast forecast(Plan plan, Weighing weighing, Hypothesis base, Suspect suspect) {
-        List<buzzout.circuit.Fault> faults =
-                new java.util.ArrayList<>(weighing.charges().faults(base.charged()));
+    private static Forecast forecast(Weighing weighing, Hypothesis base, Suspect suspect) {
+        List<Fault> faults = new ArrayList<>(weighing.faults(base));
         faults.add(suspect.fault());
-        return Forecast.of(plan, faults);
+        Plan plan = weighing.charges().plan();
+        return Forecast.of(weighing.readings(), plan.keys(), Circuit.of(plan, faults));
     }
 
     private static String byMeter(Plan plan, List<Suspect> suspects) {

@@ -20,5 +20,8 @@ final class Slips {
     /** One pair of the quiet check is misread. */
     static final double MISREAD = 1e-5;
 
+    /** The logarithm of the chance that a meant press is read as it should be, slips onto like keys left aside. */
+    static final double LOG_RIGHT = Math.log(1 - WRONG_KEY - NO_PRESS - STRAY);
+
     private Slips() {}
 }

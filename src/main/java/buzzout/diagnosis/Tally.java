@@ -11,27 +11,28 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Evidence summed up for weighing. Answers are the pairs beyond the quiet check.
+ * Evidence summed up for weighing. Answers are what a press adds to the quiet check, as numbers of readings.
  *
  * @param quiet what conducted without a press
  * @param meant presses of known keys
  * @param free how often each answer came from presses of the person's own choice
  * @param everyKey whether every key is said to have been pressed
  */
-record Tally(Optional<Pairs> quiet, List<Meant> meant, Map<Pairs, Integer> free, boolean everyKey) {
-    /** A press of a known key and its answer. */
-    record Meant(int key, Pairs answer) {}
+record Tally(Optional<Pairs> quiet, List<Meant> meant, Map<Integer, Integer> free, boolean everyKey) {
+    static final Tally NOTHING = new Tally(Optional.empty(), List.of(), Map.of(), false);
 
-    static Tally of(Evidence evidence) {
-        Pairs quiet = null;
+    /** A press of a known key and its answer. */
+    record Meant(int key, int answer) {}
+
+    static Tally of(Readings readings, Evidence evidence) {
+        Optional<Pairs> quiet = Optional.empty();
         List<Meant> meant = new ArrayList<>();
-        Map<Pairs, Integer> free = new LinkedHashMap<>();
+        Map<Integer, Integer> free = new LinkedHashMap<>();
         boolean everyKey = false;
         for (Observation observation : evidence.observations()) {
-            Pairs answer =
-                    quiet == null ? observation.seen() : observation.seen().minus(quiet);
+            int answer = readings.number(observation.seen().minus(quiet.orElse(Pairs.NONE)));
             if (observation.hands() instanceof Hands.Off) {
-                quiet = observation.seen();
+                quiet = Optional.of(observation.seen());
             } else if (observation.hands() instanceof Hands.Meant named) {
                 meant.add(new Meant(named.key(), answer));
             } else if (observation.hands() instanceof Hands.SomeKey) {
@@ -40,6 +41,6 @@ record Tally(Optional<Pairs> quiet, List<Meant> meant, Map<Pairs, Integer> free,
                 everyKey = true;
             }
         }
-        return new Tally(Optional.ofNullable(quiet), List.copyOf(meant), free, everyKey);
+        return new Tally(quiet, List.copyOf(meant), free, everyKey);
     }
 }

@@ -1,0 +1,33 @@
+// The wired matrix on the simulated controller's pins: what conducts, for the switches that are pressed now.
+#pragma once
+#include <stdbool.h>
+#include <stddef.h>
+#include <stdint.h>
+
+enum { PORTS = 12, PINS = PORTS * 8 };  // ports A to L; a pin's number is port * 8 + bit
+
+/** One bit for each pin. */
+typedef struct {
+    uint8_t port[PORTS];
+} pins;
+
+typedef struct board board;
+
+/**
+ * Reads a wiring file. A pin behind two or more diodes, or beside a LED, reads low or high as betweenReadsLow says.
+ * Returns NULL after writing `file:line: what is wrong` into error.
+ */
+board *board_read(const char *path, bool betweenReadsLow, char *error, size_t size);
+void board_free(board *b);
+
+/** Presses or releases a key; false when the board has none of that name. */
+bool board_press(board *b, const char *key, bool pressed);
+bool board_has(const board *b, const char *key);
+bool board_pressed(const board *b, const char *key);
+
+/** The pins that read low while one pin is driven low, and those that do whatever is driven. */
+const pins *board_low(const board *b, int driven);
+const pins *board_grounded(const board *b);
+
+/** A pin's number by its data-sheet name, such as F4, or -1. */
+int pin_number(const char *name);
