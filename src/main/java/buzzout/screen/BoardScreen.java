@@ -71,7 +71,8 @@ public final class BoardScreen {
             }
             Snapshot now = source.now();
             if (!now.equals(view.snapshot())) {
-                view = view.with(now);
+                view = view.with(view.focus().following(view.session(), now.session()))
+                        .with(now);
                 stale = true;
             }
             whole |= screen.doResizeIfNecessary() != null;

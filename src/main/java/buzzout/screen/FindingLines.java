@@ -80,7 +80,7 @@ final class FindingLines {
     private void addSuspects(List<Suspect> suspects, int most, int index) {
         for (Suspect suspect : suspects.subList(0, Math.min(most, suspects.size()))) {
             String odds = Likelihood.percent(suspect.probability());
-            add("   - " + suspect.fault().says(plan) + ", " + odds, 5, Ink.PLAIN, index);
+            add("   - " + odds + ": " + suspect.fault().says(plan), 5, Ink.PLAIN, index);
         }
         if (suspects.size() > most) {
             add("   - and " + (suspects.size() - most) + " more", 5, Ink.PLAIN, index);

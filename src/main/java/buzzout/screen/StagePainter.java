@@ -8,13 +8,16 @@ final class StagePainter {
     private StagePainter() {}
 
     static void paint(View view, Pen pen) {
-        boolean trouble = view.session().linkTrouble().isPresent();
+        boolean trouble = view.snapshot().warning().isPresent()
+                || view.session().linkTrouble().isPresent();
         pen.put(1, 0, words(view), trouble ? Ink.WRONG : Ink.STRONG);
     }
 
     static String words(View view) {
         Session session = view.session();
-        if (session.linkTrouble().isPresent()) {
+        if (view.snapshot().warning().isPresent()) {
+            return view.snapshot().warning().get();
+        } else if (session.linkTrouble().isPresent()) {
             return "Link down: " + session.linkTrouble().get();
         }
         return switch (session.stage()) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Everything that is drawn, and nothing else is. */
 record View(Setting setting, Snapshot snapshot, Focus focus) {
@@ -32,6 +33,11 @@ record View(Setting setting, Snapshot snapshot, Focus focus) {
         return session().stage() == Stage.PRESSING;
     }
 
+    /** Whether words about presses are taken: not blindly, while the help covers the board. */
+    boolean takesWords() {
+        return isPressing() && !focus.help();
+    }
+
     KeyState state(int key) {
         return session().states().get(key);
     }
@@ -51,13 +57,12 @@ record View(Setting setting, Snapshot snapshot, Focus focus) {
                 : Optional.empty();
     }
 
-    /** The keys drawn in a frame: where the chosen finding is, or else the subject. */
+    /** The keys drawn in a frame: the subject, and where the chosen finding may be. */
     Set<Integer> framed() {
-        Set<Integer> concerned = chosen().stream()
+        Stream<Integer> concerned = chosen().stream()
                 .flatMap(finding -> finding.suspects().stream())
-                .flatMap(suspect -> Concerned.keys(plan(), suspect.fault()))
-                .collect(Collectors.toSet());
-        return concerned.isEmpty() ? Set.of(subject()) : concerned;
+                .flatMap(suspect -> Concerned.keys(plan(), suspect.fault()));
+        return Stream.concat(Stream.of(subject()), concerned).collect(Collectors.toSet());
     }
 
     View with(Focus newFocus) {

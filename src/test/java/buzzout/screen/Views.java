@@ -13,7 +13,9 @@ import buzzout.plan.ExamplePlan;
 import buzzout.plan.Key;
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
+import buzzout.plan.SolderSide;
 import buzzout.probe.Identity;
+import buzzout.session.Action;
 import buzzout.session.Evidence;
 import buzzout.session.KeyState;
 import buzzout.session.Press;
@@ -24,18 +26,25 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Views of a Quayside 46 in mid-session: 31 keys good, one row broken, two columns bridged, the rest untested. */
+/** Views of a Quayside 46 in mid-session: C6 and C7 are bridged, V is silent, and the last keys are still untested. */
 final class Views {
     static final Plan QUAYSIDE = ExamplePlan.quayside();
     static final Look FULL = new Look(true, false);
     static final Look ASCII = new Look(false, true);
 
-    private static final long MICROS_A_PRESS = 1_400_000;
+    private static final long MILLIS_A_PRESS = 1_400;
+    private static final Key LAST_PRESSED = key(".");
+    private static final Key SILENT = key("V");
+    private static final Circuit SOLDERED = Circuit.of(QUAYSIDE, List.of(bridge(), new KeyOpen(SILENT.index())));
 
     private Views() {}
 
     static View midSession(Look look) {
-        return view(QUAYSIDE, look, new Snapshot(session(Stage.PRESSING), diagnosis(), events()));
+        View view =
+                view(QUAYSIDE, look, new Snapshot(session(Stage.PRESSING), diagnosis(), events(), Optional.empty()));
+        Focus focus = Focus.FIRST;
+        return view.with(new Focus(
+                focus.side(), LAST_PRESSED.index(), focus.finding(), focus.scroll(), focus.help(), focus.tones()));
     }
 
     static View view(Plan plan, Look look, Snapshot snapshot) {
@@ -63,59 +72,77 @@ final class Views {
     }
 
     private static List<KeyState> states() {
-        List<KeyState> states = new ArrayList<>();
-        for (Key key : QUAYSIDE.keys()) {
-            int index = key.index();
-            states.add(
-                    index == 4
-                            ? KeyState.SILENT
-                            : index == 17 || index == 18
-                                    ? KeyState.DOUBLED
-                                    : index < 34 ? KeyState.GOOD : KeyState.UNTESTED);
-        }
-        return states;
+        return QUAYSIDE.keys().stream().map(Views::state).toList();
     }
 
-    static Fault openLink() {
-        return new LinkOpen(0, 3, false);
+    private static KeyState state(Key key) {
+        if (key.index() > LAST_PRESSED.index()) {
+            return KeyState.UNTESTED;
+        } else if (pairs(key.index()).isEmpty()) {
+            return KeyState.SILENT;
+        }
+        return pairs(key.index()).count() == 1 ? KeyState.GOOD : KeyState.DOUBLED;
     }
 
     static Fault bridge() {
-        Key key = QUAYSIDE.keys().get(17);
-        Key beside = QUAYSIDE.keys().get(18);
-        return new Bridge(key.column(), key.index(), beside.column(), beside.index());
+        return new Bridge(key("G").column(), key("G").index(), key("H").column(), key("H").index());
     }
 
     static Diagnosis diagnosis() {
+        Net column = QUAYSIDE.column(SILENT);
         Finding bridged = new Finding(
-                List.of(new Suspect(bridge(), 0.97)),
-                0.97,
-                List.of("both keys close each other's column as well as their own"),
+                List.of(new Suspect(bridge(), 0.99)),
+                0.99,
+                List.of("C6 and C7 conduct both ways with no key pressed"),
                 Optional.empty());
         Finding silent = new Finding(
-                List.of(new Suspect(new KeyOpen(4), 0.52), new Suspect(openLink(), 0.36)),
-                0.88,
-                List.of("its press was called and nothing came"),
-                Optional.of("hold the flying lead against the third joint from the left of R1"));
+                List.of(
+                        new Suspect(new KeyOpen(SILENT.index()), 0.56),
+                        new Suspect(new LinkOpen(QUAYSIDE.indexOf(column), 1, false), 0.41)),
+                0.97,
+                List.of("V was pressed and nothing came"),
+                Optional.of("touch C5 at V, the " + SolderSide.joint(QUAYSIDE, column, 2)
+                        + " (solder side), with the flying lead."));
         return new Diagnosis(List.of(bridged, silent), 0.02, List.of());
     }
 
     static EventLines events() {
-        EventLines lines = EventLines.NONE;
-        List<EventLines.Line> told = new ArrayList<>(lines.lines());
-        for (int index : new int[] {15, 16, 17, 18, 19, 33}) {
-            Key key = QUAYSIDE.keys().get(index);
-            boolean bridged = index == 17 || index == 18;
-            Circuit circuit = bridged ? Circuit.of(QUAYSIDE, List.of(bridge())) : Circuit.of(QUAYSIDE);
-            Pairs pairs = circuit.pressed(key).low().minus(circuit.quiet().low());
-            long micros = index * MICROS_A_PRESS;
-            Press press = new Press(micros, pairs, OptionalInt.of(index), OptionalInt.empty(), false);
-            told.add(new EventLines.Line(micros / 1000, PressWords.of(QUAYSIDE, press), true));
+        List<EventLines.Line> told = new ArrayList<>();
+        for (int index = key("X").index(); index <= LAST_PRESSED.index(); index++) {
+            Press press = new Press(0, pairs(index), OptionalInt.of(index), OptionalInt.empty(), false);
+            String text = index == SILENT.index()
+                    ? EventWords.of(QUAYSIDE, new Action.NothingCame(index)).orElseThrow()
+                    : PressWords.of(QUAYSIDE, press);
+            told.add(new EventLines.Line(index * MILLIS_A_PRESS, text, true));
         }
         return new EventLines(told);
     }
 
-    static Net net(String name) {
-        return QUAYSIDE.net(name).orElseThrow();
+    /** What a key closes on this board. */
+    static Pairs pairs(int index) {
+        return SOLDERED.pressed(QUAYSIDE.keys().get(index))
+                .low()
+                .minus(SOLDERED.quiet().low());
+    }
+
+    private static Key key(String name) {
+        return QUAYSIDE.key(name).orElseThrow();
+    }
+
+    static Session with(Session session, List<KeyState> states, List<Press> presses) {
+        return new Session(
+                session.plan(),
+                session.stage(),
+                session.probe(),
+                session.port(),
+                session.quiet(),
+                session.now(),
+                states,
+                presses,
+                session.evidence(),
+                session.called(),
+                session.linkTrouble(),
+                session.lostChanges(),
+                session.garbledLines());
     }
 }
