@@ -26,7 +26,7 @@ public final class Netlist {
     }
 
     public static String text(Plan plan, Collection<? extends Fault> faults) {
-        Wiring wiring = new Wiring(plan);
+        Wiring wiring = new Wiring(new Layout(plan));
         faults.stream().sorted(Comparator.comparing(Fault::kind)).forEach(fault -> fault.change(wiring));
         return new Netlist(wiring).written();
     }
@@ -40,18 +40,18 @@ public final class Netlist {
         plan.keys().forEach(this::key);
         BitSet dragged = wiring.draggedPins();
         dragged.stream().forEach(pin -> line("led", node(pin)));
-        line("ground", node(wiring.ground()));
+        line("ground", node(wiring.layout().ground));
         return text.toString();
     }
 
     /** The diode sits at the end whose chain is made of diode legs, the switch at the other. */
     private void key(Key key) {
         NetKind diodeSide = plan.diodes();
-        int inside = wiring.nodes() + key.index();
+        int inside = wiring.layout().nodes() + key.index();
         int end = wiring.end(key, diodeSide);
         int switchEnd = wiring.end(key, diodeSide.other());
         line("switch", key.name(), node(switchEnd), node(inside));
-        if (wiring.isHeld(key)) {
+        if (wiring.heldKeys().get(key.index())) {
             line("wire", node(switchEnd), node(inside));
         }
         if (wiring.isOpen(key)) {

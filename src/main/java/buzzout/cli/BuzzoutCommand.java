@@ -3,12 +3,12 @@ package buzzout.cli;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 
 @Command(
         name = "buzzout",
         description = "Proves a hand-wired key matrix wire by wire and names the joint to repair.",
         synopsisSubcommandLabel = "COMMAND",
+        mixinStandardHelpOptions = true,
         sortOptions = false,
         exitCodeListHeading = "%nExit status:%n",
         exitCodeList = {
@@ -24,28 +24,16 @@ import picocli.CommandLine.Option;
         footerHeading = "%n",
         footer = "`buzzout COMMAND --help` tells more about each.")
 final class BuzzoutCommand implements Callable<Integer> {
-    private static final String FIRST_STEPS = String.join(
-            "\n",
-            "Buzzout proves a hand-wired key matrix wire by wire and names the joint to repair.",
-            "",
-            "  buzzout demo                   try it first: a simulated board, nothing plugged in",
-            "  buzzout new 4x12 > mine.toml   write a plan of your own board to start from",
-            "  buzzout run mine.toml          test the board that is plugged in",
-            "  buzzout --help                 all commands");
+    private static final String FIRST_STEPS = """
+            Buzzout proves a hand-wired key matrix wire by wire and names the joint to repair.
+
+              buzzout demo                   try it first: a simulated board, nothing plugged in
+              buzzout new 4x12 > mine.toml   write a plan of your own board to start from
+              buzzout run mine.toml          test the board that is plugged in
+              buzzout --help                 all commands
+            """;
 
     private final Surroundings surroundings;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Show this help.")
-    private boolean help;
-
-    @Option(
-            names = {"-V", "--version"},
-            versionHelp = true,
-            description = "Print the version.")
-    private boolean version;
 
     private BuzzoutCommand(Surroundings surroundings) {
         this.surroundings = surroundings;

@@ -17,7 +17,7 @@ final class CheckCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
     @Mixin
-    private Common common = new Common();
+    Common common = new Common();
 
     @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
     private String file = "";
@@ -36,13 +36,16 @@ final class CheckCommand implements Callable<Integer> {
                 surroundings.console().say(problem.toString());
             }
         }
-        read.plan().filter(plan -> !common.quiet).ifPresent(plan -> surroundings.console().say(summary(plan)));
+        read.plan()
+                .filter(plan -> !common.quiet)
+                .ifPresent(plan -> surroundings.console().say(summary(plan)));
         return read.plan().isPresent() ? Status.FINE : Status.USAGE;
     }
 
     private String summary(Plan plan) {
         return file + ": " + plan.name() + " can be built: " + plan.keys().size() + " keys, "
-                + plan.nets(NetKind.ROW).size() + " rows, " + plan.nets(NetKind.COLUMN).size() + " columns on an "
+                + plan.nets(NetKind.ROW).size() + " rows, "
+                + plan.nets(NetKind.COLUMN).size() + " columns on an "
                 + plan.controller().name() + ".";
     }
 }

@@ -23,7 +23,7 @@ final class DiagnoseCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
     @Mixin
-    private Common common = new Common();
+    Common common = new Common();
 
     @Parameters(paramLabel = "LOG", arity = "1..*", description = "Session logs.")
     private List<String> logs = new ArrayList<>();

@@ -16,7 +16,7 @@ final class FaultsCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
     @Mixin
-    private Common common = new Common();
+    Common common = new Common();
 
     @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
     private String file = "";

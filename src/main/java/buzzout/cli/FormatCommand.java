@@ -47,7 +47,7 @@ final class FormatCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
     @Mixin
-    private Common common = new Common();
+    Common common = new Common();
 
     @Parameters(paramLabel = "log|diagnosis", description = "The session log, or the JSON of `diagnose --json`.")
     private Page page = Page.LOG;

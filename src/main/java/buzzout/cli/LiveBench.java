@@ -112,7 +112,8 @@ final class LiveBench implements Source {
         }
     }
 
-    private long millis() {
+    /** Milliseconds since the session began. */
+    long millis() {
         return (System.nanoTime() - startNanos) / 1_000_000;
     }
 }

@@ -48,7 +48,8 @@ record LoadedPlan(Plan plan, String fileName, String text) {
             }
             return Files.readString(path);
         } catch (NoSuchFileException e) {
-            throw new Failure(Status.USAGE, name + ": there is no such file; `buzzout new 4x12` writes a plan to start from.");
+            throw new Failure(
+                    Status.USAGE, name + ": there is no such file; `buzzout new 4x12` writes a plan to start from.");
         } catch (AccessDeniedException e) {
             throw new Failure(Status.USAGE, name + ": you are not allowed to read this file.");
         } catch (CharacterCodingException e) {
@@ -64,8 +65,8 @@ record LoadedPlan(Plan plan, String fileName, String text) {
             Fault fault = Catalogue.find(plan, code)
                     .orElseThrow(() -> new Failure(
                             Status.USAGE,
-                            "The board of " + fileName + " can have no fault \"" + code + "\"; `buzzout faults " + fileName
-                                    + "` lists those that it can have. PLAN comes before --fault."));
+                            "The board of " + fileName + " can have no fault \"" + code + "\"; `buzzout faults "
+                                    + fileName + "` lists those that it can have. PLAN comes before --fault."));
             if (!faults.contains(fault)) {
                 faults.add(fault);
             }

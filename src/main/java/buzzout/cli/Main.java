@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 
 /** Where the program starts. */
 public final class Main {
@@ -15,7 +16,7 @@ public final class Main {
     public static void main(String[] arguments) {
         Console console = new Console(writer(FileDescriptor.out), writer(FileDescriptor.err));
         Surroundings surroundings = new Surroundings(
-                console, System.in, Path.of(""), Clock.systemDefaultZone(), System.getenv(), true);
+                console, System.in, Path.of(""), Clock.system(ZoneId.systemDefault()), System.getenv(), true);
         System.exit(Program.run(surroundings, arguments));
     }
 

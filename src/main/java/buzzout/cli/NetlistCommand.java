@@ -16,12 +16,16 @@ final class NetlistCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
     @Mixin
-    private Common common = new Common();
+    Common common = new Common();
 
     @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
     private String file = "";
 
-    @Option(names = "--fault", paramLabel = "CODE", arity = "1..*", description = "Faults, as `faults PLAN` lists them.")
+    @Option(
+            names = "--fault",
+            paramLabel = "CODE",
+            arity = "1..*",
+            description = "Faults, as `faults PLAN` lists them.")
     private List<String> codes = new ArrayList<>();
 
     NetlistCommand(Surroundings surroundings) {

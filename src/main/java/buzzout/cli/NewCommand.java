@@ -13,16 +13,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "new",
-        description = "Print a commented plan to start from: buzzout new 4x12 > myboard.toml")
+@Command(name = "new", description = "Print a commented plan to start from: buzzout new 4x12 > myboard.toml")
 final class NewCommand implements Callable<Integer> {
     private static final Pattern SIZE = Pattern.compile("(\\d{1,3})[xX](\\d{1,3})");
 
     private final Surroundings surroundings;
 
     @Mixin
-    private Common common = new Common();
+    Common common = new Common();
 
     @Parameters(paramLabel = "ROWSxCOLUMNS", description = "The board's size, such as 4x12.")
     private String size = "";

@@ -10,7 +10,6 @@ import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Carries out one command line. */
 final class Program {
@@ -43,11 +42,10 @@ final class Program {
 
     private int refused(ParameterException exception) {
         String name = exception.getCommandLine().getCommandSpec().qualifiedName();
-        String hint = exception instanceof UnmatchedArgumentException unmatched
-                ? UnmatchedArgumentException.printSuggestions(unmatched, new PrintWriter(new StringWriter())) ? "" : ""
-                : "";
-        surroundings.console().complain(Sentence.of(String.valueOf(exception.getMessage())) + hint + " `" + name
-                + " --help` shows what it takes.");
+        surroundings
+                .console()
+                .complain(Sentence.of(String.valueOf(exception.getMessage())) + " `" + name
+                        + " --help` shows what it takes.");
         return Status.USAGE;
     }
 
@@ -61,8 +59,10 @@ final class Program {
             surroundings.console().complain(Sentence.of(notWritten.get().sentence()));
             return Status.NO_LOG;
         }
-        surroundings.console().complain("The program failed (" + exception.getClass().getSimpleName() + "). "
-                + whereTheTraceIs(exception));
+        surroundings
+                .console()
+                .complain("The program failed (" + exception.getClass().getSimpleName() + "). "
+                        + whereTheTraceIs(exception));
         return Status.INTERNAL;
     }
 

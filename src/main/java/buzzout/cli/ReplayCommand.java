@@ -29,7 +29,7 @@ final class ReplayCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
     @Mixin
-    private Common common = new Common();
+    Common common = new Common();
 
     @Parameters(paramLabel = "LOG", description = "A session log.")
     private String log = "";

@@ -15,8 +15,7 @@ final class SessionLogs {
     private SessionLogs() {}
 
     /** A log of what happens now, under {@code sessions/} unless the person named a file. */
-    static Journal begin(
-            Surroundings surroundings, LoadedPlan loaded, Optional<String> unit, Optional<String> file)
+    static Journal begin(Surroundings surroundings, LoadedPlan loaded, Optional<String> unit, Optional<String> file)
             throws Failure, LogNotWritten {
         OffsetDateTime started = OffsetDateTime.now(surroundings.clock()).truncatedTo(ChronoUnit.SECONDS);
         LogHeader header = header(loaded, Optional.of(started), unit);
@@ -26,7 +25,6 @@ final class SessionLogs {
     }
 
     static LogHeader header(LoadedPlan loaded, Optional<OffsetDateTime> started, Optional<String> unit) {
-        return new LogHeader(
-                Optional.of(Version.NUMBER), started, unit, Optional.of(loaded.fileName()), loaded.text());
+        return new LogHeader(Optional.of(Version.NUMBER), started, unit, Optional.of(loaded.fileName()), loaded.text());
     }
 }

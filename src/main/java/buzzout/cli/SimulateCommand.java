@@ -22,7 +22,7 @@ final class SimulateCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
     @Mixin
-    private Common common = new Common();
+    Common common = new Common();
 
     @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
     private String file = "";
@@ -40,7 +40,11 @@ final class SimulateCommand implements Callable<Integer> {
     @Option(names = "--unit", paramLabel = "MARK", description = "The mark of the soldered copy, such as Q-03.")
     private Optional<String> unit = Optional.empty();
 
-    @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "How contacts bounce; 1 unless given.")
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "How contacts bounce; 1 unless given.")
     private long seed;
 
     @Option(names = "--free", description = "Press without being called; say in the end that all have been pressed.")
@@ -59,8 +63,10 @@ final class SimulateCommand implements Callable<Integer> {
             PressThrough.Way way = free ? PressThrough.Way.FREE : PressThrough.Way.ROLL_CALL;
             SimulatedSitting.play(loaded.plan(), faults, seed, way, new Bench(loaded, journal));
             if (!common.quiet) {
-                surroundings.console().say("Wrote " + log + ": " + loaded.plan().keys().size() + " keys pressed, faults: "
-                        + (faults.isEmpty() ? "none" : String.join(" ", codes)) + ".");
+                surroundings
+                        .console()
+                        .say("Wrote " + log + ": " + loaded.plan().keys().size() + " keys pressed, faults: "
+                                + (faults.isEmpty() ? "none" : String.join(" ", codes)) + ".");
             }
         }
         return Status.FINE;

@@ -32,10 +32,8 @@ final class SimulatedSitting implements PressThrough.Place {
     static void play(Plan plan, Collection<Fault> faults, long seed, PressThrough.Way way, Bench bench)
             throws IOException, InterruptedException {
         SimulatedSitting sitting = new SimulatedSitting(plan, faults, seed, bench);
-        try (ProbeTalk closed = sitting.talk) {
-            new PressThrough(plan, sitting.board, sitting, way).run();
-            sitting.tell(new Action.Ended());
-        }
+        new PressThrough(plan, sitting.board, sitting, way).run();
+        sitting.tell(new Action.Ended());
     }
 
     @Override

@@ -1,10 +1,12 @@
 package buzzout.cli;
 
+import buzzout.screen.BoardScreen;
 import java.io.InputStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What a command may touch of the world outside.
@@ -15,6 +17,11 @@ import java.util.Map;
  */
 record Surroundings(
         Console console, InputStream in, Path folder, Clock clock, Map<String, String> environment, boolean mayDraw) {
+    /** Why no screen can be shown, as a sentence; nothing when one can. */
+    Optional<String> obstacle() {
+        return mayDraw ? BoardScreen.obstacle(environment) : Optional.of("There is no terminal.");
+    }
+
     Path resolve(String path) throws Failure {
         try {
             return folder.resolve(path);

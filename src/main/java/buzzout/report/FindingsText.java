@@ -95,8 +95,9 @@ public final class FindingsText {
         if (suspects.size() == 1) {
             page.paragraph(lead, sentence(finding.first().fault().says(plan)) + " This is " + sure + ".");
         } else {
-            page.paragraph(lead, "One of these, which what was seen cannot tell apart. That it is one of them is "
-                    + sure + ".");
+            page.paragraph(
+                    lead,
+                    "One of these, which what was seen cannot tell apart. That it is one of them is " + sure + ".");
             suspects(suspects);
         }
         finding.because().forEach(why -> page.paragraph("    Seen: ", sentence(why)));

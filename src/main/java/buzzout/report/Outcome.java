@@ -12,9 +12,12 @@ import java.util.Optional;
 public record Outcome(Optional<String> unit, Optional<OffsetDateTime> started, Session session, Diagnosis diagnosis) {
     /** Replays a log and weighs its evidence. */
     public static Outcome of(SessionLog log) {
-        Session session = log.replayed();
-        Diagnosis diagnosis = new Engine(log.plan()).weigh(session.evidence());
-        return new Outcome(log.header().unit(), log.header().started(), session, diagnosis);
+        return of(log.header().unit(), log.header().started(), log.replayed());
+    }
+
+    /** Weighs a session's evidence from scratch, so that a session and its replay come to the same. */
+    public static Outcome of(Optional<String> unit, Optional<OffsetDateTime> started, Session session) {
+        return new Outcome(unit, started, session, new Engine(session.plan()).weigh(session.evidence()));
     }
 
     public Plan plan() {

@@ -30,9 +30,15 @@ final class BoardPainter {
         for (Key key : view.plan().keys()) {
             Scale.Box box = scale.box(key.place());
             paintInside(view, key, inside(scale, box, pen, left, top));
-            if (framed.contains(key.index())) {
-                paintFrame(scale, box, pen, left, top);
-            }
+        }
+        for (int key : framed) {
+            paintFrame(scale, scale.box(view.plan().keys().get(key).place()), pen, left, top);
+        }
+        if (top < 0) {
+            pen.putRight(0, "more ↑", Ink.STRONG);
+        }
+        if (top + scale.rows() > pen.rows()) {
+            pen.putRight(pen.rows() - 1, "more ↓", Ink.STRONG);
         }
     }
 
@@ -54,23 +60,21 @@ final class BoardPainter {
                 Math.max(1, box.bottom() - box.top() - 1));
     }
 
+    /** Name and mark; with more room its nets too, and with more still the state's word, unless it is good. */
     private static void paintInside(View view, Key key, Pen pen) {
         KeyState state = view.state(key.index());
         Ink ink = ink(state);
         pen.fill(ink);
         String mark = String.valueOf(state.mark(pen.ascii()));
-        if (pen.rows() == 1) {
-            pen.part(0, 0, pen.columns() - 1, 1).put(0, 0, key.name(), nameInk(state));
-            pen.putRight(0, mark, ink);
-            return;
-        }
-        String word = mark + " " + state.word();
-        pen.put(0, 0, key.name(), nameInk(state));
-        pen.put(0, 1, pen.width(word) <= pen.columns() ? word : mark, ink);
-        if (pen.rows() > 2) {
+        pen.part(0, 0, pen.columns() - 1, 1).put(0, 0, key.name(), nameInk(state));
+        pen.putRight(0, mark, ink);
+        if (pen.rows() > 1) {
             String nets =
                     view.plan().row(key).name() + " " + view.plan().column(key).name();
-            pen.put(0, 2, pen.width(nets) <= pen.columns() ? nets : "", nameInk(state));
+            pen.put(0, pen.rows() - 1, pen.width(nets) <= pen.columns() ? nets : "", nameInk(state));
+        }
+        if (pen.rows() > 2 && !state.isWell()) {
+            pen.putRight(1, state.word(), ink);
         }
     }
 

@@ -52,7 +52,7 @@ public final class BoardScreen {
         try (Screen screen = new TerminalScreen(terminal)) {
             screen.startScreen();
             screen.setCursorPosition(null);
-            View first = new View(setting, source.now(), Focus.FIRST);
+            View first = View.of(setting, source.now(), Focus.FIRST);
             new BoardScreen(screen, source, first).loop(end);
         }
     }
@@ -71,7 +71,8 @@ public final class BoardScreen {
             }
             Snapshot now = source.now();
             if (!now.equals(view.snapshot())) {
-                view = view.with(now);
+                view = view.with(view.focus().following(view.session(), now.session()))
+                        .with(now);
                 stale = true;
             }
             whole |= screen.doResizeIfNecessary() != null;

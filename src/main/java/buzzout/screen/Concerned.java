@@ -11,9 +11,12 @@ import java.util.stream.Stream;
 final class Concerned {
     private Concerned() {}
 
-    /** Indices into the plan's keys; none for a fault of the whole board. */
+    /** Indices into the plan's keys, in their order; none for a fault of the whole board. */
     static Stream<Integer> keys(Plan plan, Fault fault) {
-        return fault.parts().stream().flatMap(part -> keys(plan, part)).distinct();
+        return fault.parts().stream()
+                .flatMap(part -> keys(plan, part))
+                .distinct()
+                .sorted();
     }
 
     private static Stream<Integer> keys(Plan plan, Part part) {

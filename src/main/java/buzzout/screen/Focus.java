@@ -2,6 +2,7 @@ package buzzout.screen;
 
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import buzzout.session.Session;
 import java.util.Comparator;
 import java.util.OptionalInt;
 
@@ -36,8 +37,19 @@ record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean h
         return new Focus(side, selected, finding, line, help, tones);
     }
 
-    Focus choosing(int chosen, int line) {
-        return new Focus(side, selected, OptionalInt.of(chosen), line, help, tones);
+    /** On a finding, on the first key to look at for it, with the findings scrolled to a line. */
+    Focus choosing(int chosen, int key, int line) {
+        return new Focus(side, key, OptionalInt.of(chosen), line, help, tones);
+    }
+
+    /** On the key last pressed, where there is a newer press than before. */
+    Focus following(Session before, Session after) {
+        int presses = after.presses().size();
+        if (presses <= before.presses().size()) {
+            return this;
+        }
+        int pressed = after.presses().get(presses - 1).key().orElse(selected);
+        return new Focus(side, pressed, finding, scroll, help, tones);
     }
 
     /** On the nearest key in a direction as drawn; stays where there is none. */

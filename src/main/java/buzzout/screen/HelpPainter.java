@@ -13,16 +13,16 @@ final class HelpPainter {
     private static final List<Hint> STROKES = List.of(
             new Hint("arrows", "select a key"),
             new Hint("s", "turn the board over"),
-            new Hint("n", "the key was pressed, nothing came"),
+            new Hint("n", "it was pressed, nothing came"),
             new Hint("e", "every key has been pressed"),
             new Hint("u", "take the last press or word back"),
-            new Hint("Tab", "read the next finding; Shift-Tab back"),
-            new Hint("PgDn PgUp", "scroll the findings"),
+            new Hint("Tab", "next finding; Shift-Tab back"),
+            new Hint("PgDn/Up", "scroll the findings"),
             new Hint("m", "tones on or off"),
             new Hint("Ctrl-L", "paint the screen anew"),
-            new Hint("q Ctrl-C", "quit; the log is complete"));
+            new Hint("q", "quit; so does Ctrl-C"));
 
-    private static final int STROKE_COLUMN = 40;
+    private static final int STROKE_COLUMN = 38;
 
     private HelpPainter() {}
 
@@ -40,16 +40,16 @@ final class HelpPainter {
             left.put(1, row, state.mark(pen.ascii()) + " " + state.word(), BoardPainter.ink(state));
             left.put(16, row++, meaning(state), Ink.PLAIN);
         }
-        Pen right = table.part(STROKE_COLUMN, 0, pen.columns(), table.rows());
+        Pen right = table.from(STROKE_COLUMN);
         Heading.paint(right, "Keystrokes", "");
         row = 1;
         for (Hint hint : STROKES) {
             right.put(1, row, hint.stroke(), Ink.STRONG);
-            right.put(11, row++, hint.does(), Ink.PLAIN);
+            right.put(10, row++, hint.does(), Ink.PLAIN);
         }
         if (view.setting().simulated()) {
             right.put(1, row, "Enter p", Ink.STRONG);
-            right.put(11, row, "press the selected key", Ink.PLAIN);
+            right.put(10, row, "press the selected key", Ink.PLAIN);
         }
         table.put(1, row + 2, "A double frame is the selected key, or where the chosen finding is.", Ink.PLAIN);
         view.setting().log().ifPresent(log -> table.put(1, table.rows() - 1, "Log: " + log, Ink.PLAIN));

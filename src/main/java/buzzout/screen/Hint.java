@@ -16,12 +16,14 @@ record Hint(String stroke, String does) {
         if (view.isPressing() && view.setting().simulated()) {
             hints.add(new Hint("Enter", "press " + name));
         }
-        hints.add(new Hint("s", view.focus().side().other() == Side.CAP ? "cap side" : "solder side"));
-        if (!view.findings().isEmpty()) {
-            hints.add(new Hint("Tab", "read findings"));
-        }
         if (view.isPressing()) {
-            hints.add(new Hint("n", "nothing from " + name));
+            hints.add(new Hint("n", "nothing came"));
+        }
+        if (!view.findings().isEmpty()) {
+            hints.add(new Hint("Tab", "findings"));
+        }
+        hints.add(new Hint("s", "turn over"));
+        if (view.isPressing()) {
             hints.add(new Hint("u", "take back"));
             hints.add(new Hint("e", "all pressed"));
         }

@@ -55,6 +55,6 @@ final class Keys {
     }
 
     private static Optional<Command> whilePressing(View view, Request request) {
-        return view.isPressing() ? Optional.of(new Command.Ask(request)) : Optional.empty();
+        return view.takesWords() ? Optional.of(new Command.Ask(request)) : Optional.empty();
     }
 }

@@ -15,10 +15,12 @@ final class Page {
     private static final int LEAST_PANES = 7;
 
     private static final int LEAST_EVENTS = 3;
-    private static final int MOST_EVENTS = 9;
+    private static final int MOST_EVENTS = 12;
 
     /** From this many columns on, the findings and the last events stand side by side. */
-    private static final int WIDE = 110;
+    private static final int WIDE = 130;
+
+    private static final int EVENT_COLUMNS = 52;
 
     private final View view;
     private final Pen pen;
@@ -55,7 +57,7 @@ final class Page {
         }
     }
 
-    /** The view after a command that concerns the screen alone. */
+    /** Scrolls the findings by so many panes, as far as they go. */
     static Focus scrolled(View view, TextGraphics paper, int panes) {
         Pen findings = findings(view, paper);
         int most = FindingsPainter.most(view, findings);
@@ -71,8 +73,13 @@ final class Page {
         }
         int from = view.chosen().isPresent() ? view.focus().finding().orElse(0) : step > 0 ? -1 : 0;
         int chosen = Math.floorMod(from + step, count);
-        View then = view.with(view.focus().choosing(chosen, 0));
-        return view.focus().choosing(chosen, FindingsPainter.lineOf(then, findings(then, paper), chosen));
+        int key = Concerned.keys(
+                        view.plan(), view.findings().get(chosen).first().fault())
+                .findFirst()
+                .orElse(view.subject());
+        Focus unscrolled = view.focus().choosing(chosen, key, 0);
+        View then = view.with(unscrolled);
+        return unscrolled.scrolledTo(FindingsPainter.lineOf(then, findings(then, paper), chosen));
     }
 
     private static Pen findings(View view, TextGraphics paper) {
@@ -105,14 +112,14 @@ final class Page {
 
     private Pen findings() {
         return isWide()
-                ? pen.part(0, panesTop(), pen.columns() * 3 / 5, panesRows())
+                ? pen.part(0, panesTop(), pen.columns() - EVENT_COLUMNS, panesRows())
                 : pen.part(0, panesTop(), pen.columns(), panesRows() - eventRows());
     }
 
     private Pen events() {
-        int left = pen.columns() * 3 / 5;
+        int left = pen.columns() - EVENT_COLUMNS;
         return isWide()
-                ? pen.part(left, panesTop(), pen.columns() - left, panesRows())
+                ? pen.part(left, panesTop(), EVENT_COLUMNS, panesRows())
                 : pen.part(0, panesTop() + panesRows() - eventRows(), pen.columns(), eventRows());
     }
 

@@ -9,76 +9,87 @@ import java.util.List;
 final class Pen {
     private final TextGraphics paper;
     private final Look look;
-    private final int left;
-    private final int top;
-    private final int columns;
-    private final int rows;
+    private final Area area;
+    /** The part of the area that may be written on; a part of a scrolled board can lie outside its parent. */
+    private final Area clip;
 
-    private Pen(TextGraphics paper, Look look, int left, int top, int columns, int rows) {
+    /** A rectangle of cells; right and bottom lie just outside. */
+    private record Area(int left, int top, int right, int bottom) {
+        Area within(Area other) {
+            return new Area(
+                    Math.max(left, other.left),
+                    Math.max(top, other.top),
+                    Math.min(right, other.right),
+                    Math.min(bottom, other.bottom));
+        }
+    }
+
+    private Pen(TextGraphics paper, Look look, Area area, Area clip) {
         this.paper = paper;
         this.look = look;
-        this.left = left;
-        this.top = top;
-        this.columns = Math.max(0, columns);
-        this.rows = Math.max(0, rows);
+        this.area = area;
+        this.clip = clip;
     }
 
     static Pen on(TextGraphics paper, Look look) {
-        return new Pen(
-                paper, look, 0, 0, paper.getSize().getColumns(), paper.getSize().getRows());
+        Area all = new Area(0, 0, paper.getSize().getColumns(), paper.getSize().getRows());
+        return new Pen(paper, look, all, all);
     }
 
     int columns() {
-        return columns;
+        return area.right - area.left;
     }
 
     int rows() {
-        return rows;
+        return area.bottom - area.top;
     }
 
     boolean ascii() {
         return look.ascii();
     }
 
-    /** A pen for part of this rectangle. */
+    /** A pen for a rectangle given relative to this one; no part of it outside this one is written on. */
     Pen part(int column, int row, int partColumns, int partRows) {
-        return new Pen(
-                paper,
-                look,
-                left + column,
-                top + row,
-                Math.min(partColumns, columns - column),
-                Math.min(partRows, rows - row));
+        int left = area.left + column;
+        int top = area.top + row;
+        Area part = new Area(left, top, left + Math.max(0, partColumns), top + Math.max(0, partRows));
+        return new Pen(paper, look, part, part.within(clip));
+    }
+
+    /** A pen for everything from a column on to the right edge. */
+    Pen from(int column) {
+        return part(column, 0, columns() - column, rows());
     }
 
     Pen row(int row) {
-        return part(0, row, columns, 1);
+        return part(0, row, columns(), 1);
     }
 
     void put(int column, int row, String text, Ink ink) {
-        if (row < 0 || row >= rows || column >= columns) {
+        int left = area.left + column;
+        int at = area.top + row;
+        int cut = Math.max(0, clip.left - left);
+        if (at < clip.top || at >= clip.bottom || left + cut >= clip.right) {
             return;
         }
-        String clean = clean(text);
-        int cut = Math.max(0, -column);
-        String shown = TerminalTextUtils.fitString(clean, cut, columns - column - cut);
+        String shown = TerminalTextUtils.fitString(clean(text), cut, clip.right - left - cut);
         if (shown.isEmpty()) {
             return;
         }
         paper.setForegroundColor(ink.colour(look));
         paper.clearModifiers();
         paper.enableModifiers(ink.styles());
-        paper.putString(left + column + cut, top + row, shown);
+        paper.putString(left + cut, at, shown);
     }
 
     /** Ends at the right edge. */
     void putRight(int row, String text, Ink ink) {
-        put(columns - width(text), row, text, ink);
+        put(columns() - width(text), row, text, ink);
     }
 
     void fill(Ink ink) {
-        for (int row = 0; row < rows; row++) {
-            put(0, row, " ".repeat(columns), ink);
+        for (int row = 0; row < rows(); row++) {
+            put(0, row, " ".repeat(columns()), ink);
         }
     }
 
@@ -96,16 +107,18 @@ final class Pen {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         int used = 0;
+        boolean begun = false;
         for (String word : clean(text).split(" ", -1)) {
             int width = TerminalTextUtils.getColumnWidth(word);
-            if (used > 0 && used + 1 + width > within) {
+            if (begun && used + 1 + width > within) {
                 lines.add(line.toString());
                 line = new StringBuilder(" ".repeat(indent)).append(word);
                 used = indent + width;
             } else {
-                line.append(used > 0 ? " " : "").append(word);
-                used += width + (used > 0 ? 1 : 0);
+                line.append(begun ? " " : "").append(word);
+                used += width + (begun ? 1 : 0);
             }
+            begun = true;
         }
         lines.add(line.toString());
         return lines;

@@ -11,10 +11,11 @@ import buzzout.plan.Plan;
  * @param down lines to a pitch; with 1 there is no room for lines between the keys
  */
 record Scale(Extent extent, Side side, int across, int down) {
-    /** The least columns to a pitch for 1, 2, 3 and 4 lines to a pitch, and the most. */
-    private static final int[] LEAST_ACROSS = {2, 4, 7, 8};
+    /** The least columns to a pitch for 1, 2, 3 and 4 lines to a pitch: with 4, the longest state's word fits. */
+    private static final int[] LEAST_ACROSS = {2, 4, 7, 15};
 
-    private static final int[] MOST_ACROSS = {6, 7, 10, 13};
+    /** More than this would look like a bar and not like a key. */
+    private static final int[] MOST_ACROSS = {6, 7, 10, 16};
 
     /** The rectangle that all keys lie in, in key pitches, cap side. */
     record Extent(double left, double top, double right, double bottom) {

@@ -14,7 +14,7 @@ final class TitlePainter {
         left.put(0, 0, name, Ink.STRONG);
         int from = Math.min(left.columns(), pen.width(name)) + 4;
         pen.put(from, 0, side, Ink.STRONG);
-        Pen right = pen.part(from + pen.width(side) + 2, 0, pen.columns(), 1);
+        Pen right = pen.from(from + pen.width(side) + 2);
         Pen inner = right.part(0, 0, right.columns() - 1, 1);
         String link = link(view);
         inner.put(Math.max(0, inner.columns() - inner.width(link)), 0, link, Ink.PLAIN);

@@ -9,9 +9,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Everything that is drawn, and nothing else is. */
-record View(Setting setting, Snapshot snapshot, Focus focus) {
+/**
+ * Everything that is drawn, and nothing else is.
+ *
+ * @param states how each key stands: worked out from the session once, because every key is asked about in every frame
+ */
+record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> states) {
+    static View of(Setting setting, Snapshot snapshot, Focus focus) {
+        return new View(setting, snapshot, focus, snapshot.session().states());
+    }
+
     Session session() {
         return snapshot.session();
     }
@@ -32,8 +41,18 @@ record View(Setting setting, Snapshot snapshot, Focus focus) {
         return session().stage() == Stage.PRESSING;
     }
 
+    /** Whether words about presses are taken: not blindly, while the help covers the board. */
+    boolean takesWords() {
+        return isPressing() && !focus.help();
+    }
+
     KeyState state(int key) {
-        return session().states().get(key);
+        return states.get(key);
+    }
+
+    /** How many keys have this state. */
+    long count(KeyState state) {
+        return states.stream().filter(state::equals).count();
     }
 
     /** The key that a keystroke is about: the one called, or else the one selected. */
@@ -51,20 +70,19 @@ record View(Setting setting, Snapshot snapshot, Focus focus) {
                 : Optional.empty();
     }
 
-    /** The keys drawn in a frame: where the chosen finding is, or else the subject. */
+    /** The keys drawn in a frame: the subject, and where the chosen finding may be. */
     Set<Integer> framed() {
-        Set<Integer> concerned = chosen().stream()
+        Stream<Integer> concerned = chosen().stream()
                 .flatMap(finding -> finding.suspects().stream())
-                .flatMap(suspect -> Concerned.keys(plan(), suspect.fault()))
-                .collect(Collectors.toSet());
-        return concerned.isEmpty() ? Set.of(subject()) : concerned;
+                .flatMap(suspect -> Concerned.keys(plan(), suspect.fault()));
+        return Stream.concat(Stream.of(subject()), concerned).collect(Collectors.toSet());
     }
 
     View with(Focus newFocus) {
-        return new View(setting, snapshot, newFocus);
+        return new View(setting, snapshot, newFocus, states);
     }
 
     View with(Snapshot newSnapshot) {
-        return new View(setting, newSnapshot, focus);
+        return of(setting, newSnapshot, focus);
     }
 }

@@ -5,7 +5,6 @@ import buzzout.circuit.Circuit;
 import buzzout.circuit.Fault;
 import buzzout.circuit.KeyOpen;
 import buzzout.circuit.LinkOpen;
-import buzzout.circuit.Pairs;
 import buzzout.diagnosis.Diagnosis;
 import buzzout.diagnosis.Finding;
 import buzzout.diagnosis.Suspect;
@@ -13,109 +12,73 @@ import buzzout.plan.ExamplePlan;
 import buzzout.plan.Key;
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
-import buzzout.probe.Identity;
-import buzzout.session.Evidence;
-import buzzout.session.KeyState;
-import buzzout.session.Press;
-import buzzout.session.Session;
-import buzzout.session.Stage;
-import java.util.ArrayList;
+import buzzout.plan.SolderSide;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Views of a Quayside 46 in mid-session: 31 keys good, one row broken, two columns bridged, the rest untested. */
+/** Views of a Quayside 46 in mid-session: C6 and C7 are bridged, V is silent, and the last keys are still untested. */
 final class Views {
     static final Plan QUAYSIDE = ExamplePlan.quayside();
     static final Look FULL = new Look(true, false);
     static final Look ASCII = new Look(false, true);
 
-    private static final long MICROS_A_PRESS = 1_400_000;
+    private static final Key LAST_PRESSED = key(".");
+    private static final Key SILENT = key("V");
 
     private Views() {}
 
     static View midSession(Look look) {
-        return view(QUAYSIDE, look, new Snapshot(session(Stage.PRESSING), diagnosis(), events()));
+        Sitting sitting = sitting().found().quietCheckDone();
+        for (int key = 0; key <= LAST_PRESSED.index(); key++) {
+            sitting.press(key);
+        }
+        return on(LAST_PRESSED.index(), view(look, sitting.snapshot(diagnosis())));
     }
 
-    static View view(Plan plan, Look look, Snapshot snapshot) {
+    /** With a key selected. */
+    static View on(int key, View view) {
+        Focus focus = view.focus();
+        return view.with(
+                new Focus(focus.side(), key, OptionalInt.empty(), focus.scroll(), focus.help(), focus.tones()));
+    }
+
+    static View view(Look look, Snapshot snapshot) {
         Setting setting =
                 new Setting(Optional.of("Q-03"), Optional.of("sessions/Q-03-20261125-0942.jsonl"), look, true);
-        return new View(setting, snapshot, Focus.FIRST);
+        return View.of(setting, snapshot, Focus.FIRST);
     }
 
-    static Session session(Stage stage) {
-        boolean found = stage != Stage.NO_PROBE;
-        return new Session(
-                QUAYSIDE,
-                stage,
-                found ? Optional.of(new Identity(1, "0.1.0", "ATmega32U4", 26, 16_000_000)) : Optional.empty(),
-                found ? Optional.of("/dev/ttyACM0") : Optional.empty(),
-                Pairs.NONE,
-                Pairs.NONE,
-                stage == Stage.PRESSING ? states() : Session.of(QUAYSIDE).states(),
-                List.of(),
-                Evidence.NONE,
-                OptionalInt.empty(),
-                Optional.empty(),
-                0,
-                0);
-    }
-
-    private static List<KeyState> states() {
-        List<KeyState> states = new ArrayList<>();
-        for (Key key : QUAYSIDE.keys()) {
-            int index = key.index();
-            states.add(
-                    index == 4
-                            ? KeyState.SILENT
-                            : index == 17 || index == 18
-                                    ? KeyState.DOUBLED
-                                    : index < 34 ? KeyState.GOOD : KeyState.UNTESTED);
-        }
-        return states;
-    }
-
-    static Fault openLink() {
-        return new LinkOpen(0, 3, false);
+    /** Before the first event. */
+    static Sitting sitting() {
+        return new Sitting(QUAYSIDE, Circuit.of(QUAYSIDE, List.of(bridge(), new KeyOpen(SILENT.index()))));
     }
 
     static Fault bridge() {
-        Key key = QUAYSIDE.keys().get(17);
-        Key beside = QUAYSIDE.keys().get(18);
-        return new Bridge(key.column(), key.index(), beside.column(), beside.index());
+        return new Bridge(key("G").column(), key("G").index(), key("H").column(), key("H").index());
     }
 
-    static Diagnosis diagnosis() {
+    private static Diagnosis diagnosis() {
+        Net column = QUAYSIDE.column(SILENT);
         Finding bridged = new Finding(
-                List.of(new Suspect(bridge(), 0.97)),
-                0.97,
-                List.of("both keys close each other's column as well as their own"),
+                List.of(new Suspect(bridge(), 0.99)),
+                List.of(),
+                0.99,
+                List.of("C6 and C7 conduct both ways with no key pressed"),
                 Optional.empty());
         Finding silent = new Finding(
-                List.of(new Suspect(new KeyOpen(4), 0.52), new Suspect(openLink(), 0.36)),
-                0.88,
-                List.of("its press was called and nothing came"),
-                Optional.of("hold the flying lead against the third joint from the left of R1"));
+                List.of(
+                        new Suspect(new KeyOpen(SILENT.index()), 0.56),
+                        new Suspect(new LinkOpen(QUAYSIDE.indexOf(column), 1, false), 0.41)),
+                List.of(),
+                0.97,
+                List.of("V was pressed and nothing came"),
+                Optional.of("touch C5 at V, the " + SolderSide.joint(QUAYSIDE, column, 2)
+                        + " (solder side), with the flying lead."));
         return new Diagnosis(List.of(bridged, silent), 0.02, List.of());
     }
 
-    static EventLines events() {
-        EventLines lines = EventLines.NONE;
-        List<EventLines.Line> told = new ArrayList<>(lines.lines());
-        for (int index : new int[] {15, 16, 17, 18, 19, 33}) {
-            Key key = QUAYSIDE.keys().get(index);
-            boolean bridged = index == 17 || index == 18;
-            Circuit circuit = bridged ? Circuit.of(QUAYSIDE, List.of(bridge())) : Circuit.of(QUAYSIDE);
-            Pairs pairs = circuit.pressed(key).low().minus(circuit.quiet().low());
-            long micros = index * MICROS_A_PRESS;
-            Press press = new Press(micros, pairs, OptionalInt.of(index), OptionalInt.empty(), false);
-            told.add(new EventLines.Line(micros / 1000, PressWords.of(QUAYSIDE, press), true));
-        }
-        return new EventLines(told);
-    }
-
-    static Net net(String name) {
-        return QUAYSIDE.net(name).orElseThrow();
+    static Key key(String name) {
+        return QUAYSIDE.key(name).orElseThrow();
     }
 }

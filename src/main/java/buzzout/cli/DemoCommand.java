@@ -1,0 +1,84 @@
+package buzzout.cli;
+
+import buzzout.circuit.Fault;
+import buzzout.journal.Journal;
+import buzzout.probe.SimulatedBoard;
+import buzzout.report.FindingsText;
+import buzzout.report.Outcome;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+@Command(
+        name = "demo",
+        description = {
+            "Test a simulated board, Quayside 46 with a few faults; nothing need be plugged in.",
+            "Its keys are pressed one by one, until you press one yourself."
+        })
+final class DemoCommand implements Callable<Integer> {
+    private static final List<String> FAULTS = List.of("open:R3:M:,", "bridge:C2:C3:A:S", "reversed:O");
+    private static final Optional<String> UNIT = Optional.of("Q-03");
+
+    private final Surroundings surroundings;
+
+    @Mixin
+    Common common = new Common();
+
+    @Option(names = "--headless", description = "Play it to the end at once and print the findings as plain text.")
+    private boolean headless;
+
+    @Option(
+            names = "--fault",
+            paramLabel = "CODE",
+            arity = "1..*",
+            description = "Other faults for the board; `new` and `faults` show how their codes are made.")
+    private List<String> codes = FAULTS;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "How contacts bounce; 1 unless given.")
+    private long seed;
+
+    DemoCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws Failure, IOException, InterruptedException {
+        LoadedPlan loaded = LoadedPlan.quayside();
+        List<Fault> faults = loaded.faults(codes);
+        Optional<String> obstacle = surroundings.obstacle();
+        try (Journal journal = SessionLogs.begin(surroundings, loaded, UNIT, Optional.empty())) {
+            if (headless) {
+                return played(loaded, faults, journal);
+            }
+            if (obstacle.isPresent()) {
+                surroundings.console().complain(obstacle.get() + " The demo is played without a screen.");
+                return played(loaded, faults, journal);
+            }
+            SimulatedBoard board = SimulatedBoard.inRealTime(loaded.plan(), faults, seed);
+            DemoFingers fingers = new DemoFingers(loaded.plan(), board);
+            return new LiveSitting(surroundings, common, loaded, UNIT, journal)
+                    .simulated(board, fingers::pressForPerson, fingers::start);
+        }
+    }
+
+    private int played(LoadedPlan loaded, List<Fault> faults, Journal journal)
+            throws IOException, InterruptedException {
+        Bench bench = new Bench(loaded, journal);
+        SimulatedSitting.play(loaded.plan(), faults, seed, PressThrough.Way.TELLING, bench);
+        Outcome outcome = Outcome.of(UNIT, Optional.empty(), bench.now().session());
+        surroundings
+                .console()
+                .say(FindingsText.of(
+                        outcome, common.look(surroundings.environment()).ascii()));
+        surroundings.console().say("\nLog: " + journal.path());
+        return DiagnoseCommand.status(outcome);
+    }
+}

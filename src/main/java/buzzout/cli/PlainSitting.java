@@ -1,0 +1,87 @@
+package buzzout.cli;
+
+import buzzout.plan.Key;
+import buzzout.screen.Leaving;
+import buzzout.screen.Snapshot;
+import buzzout.session.Action;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/** A session without a screen: what happens is printed line by line, and typed words are obeyed. */
+final class PlainSitting {
+    private static final int MILLIS_A_LOOK = 100;
+    private static final int PATIENCE_MILLIS = 15_000;
+
+    private static final String HELP =
+            "Press keys. Type `nothing KEY` when nothing came, `all` when every key has been pressed, `back` to take the"
+                    + " last back, `quit` to end.";
+
+    private final Surroundings surroundings;
+    private final LiveBench bench;
+    private final CountDownLatch end = new CountDownLatch(1);
+
+    private PlainSitting(Surroundings surroundings, LiveBench bench) {
+        this.surroundings = surroundings;
+        this.bench = bench;
+    }
+
+    /** Returns when the person quits, or when no probe has answered for a while. */
+    static Leaving hold(Surroundings surroundings, LiveBench bench) throws InterruptedException {
+        return new PlainSitting(surroundings, bench).held();
+    }
+
+    private Leaving held() throws InterruptedException {
+        surroundings.console().say(HELP);
+        Thread reader = new Thread(this::obeyTypedWords, "typed words");
+        reader.setDaemon(true);
+        reader.start();
+        PlainLines lines = new PlainLines();
+        while (!end.await(MILLIS_A_LOOK, TimeUnit.MILLISECONDS)) {
+            Snapshot now = bench.now();
+            lines.settled(now, bench.millis()).forEach(surroundings.console()::say);
+            if (now.session().probe().isEmpty() && bench.millis() > PATIENCE_MILLIS) {
+                break;
+            }
+        }
+        return new Leaving.Quit();
+    }
+
+    private void obeyTypedWords() {
+        try (BufferedReader typed =
+                new BufferedReader(new InputStreamReader(surroundings.in(), StandardCharsets.UTF_8))) {
+            for (String line = typed.readLine(); line != null; line = typed.readLine()) {
+                obey(line.strip());
+            }
+        } catch (IOException e) {
+            surroundings.console().complain("Cannot read what you type: " + e.getMessage());
+        }
+    }
+
+    private void obey(String line) {
+        if (line.equals("quit")) {
+            end.countDown();
+        } else if (line.equals("all")) {
+            bench.tell(new Action.AllPressed());
+        } else if (line.equals("back")) {
+            bench.tell(new Action.TakenBack());
+        } else if (line.startsWith("nothing ")) {
+            nothingCame(line.substring("nothing ".length()).strip());
+        } else if (!line.isEmpty()) {
+            surroundings.console().say(HELP);
+        }
+    }
+
+    private void nothingCame(String name) {
+        Optional<Key> key = bench.now().session().plan().key(name);
+        if (key.isPresent()) {
+            bench.tell(new Action.NothingCame(key.get().index()));
+        } else {
+            surroundings.console().complain("The plan has no key \"" + name + "\".");
+        }
+    }
+}

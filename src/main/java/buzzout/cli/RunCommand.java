@@ -1,0 +1,63 @@
+package buzzout.cli;
+
+import buzzout.journal.Journal;
+import buzzout.probe.LinkSource;
+import buzzout.probe.NamedPort;
+import buzzout.probe.ProbeFinder;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(
+        name = "run",
+        description = {
+            "Test the board that is plugged in: quiet check, then press every key in any order.",
+            "Finds the probe by asking every USB port; reconnects after an unplug. The whole session is logged.",
+            "Without a terminal it prints one line for each press, and obeys typed words."
+        })
+final class RunCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Mixin
+    Common common = new Common();
+
+    @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
+    private String file = "";
+
+    @Option(
+            names = "--port",
+            paramLabel = "DEVICE",
+            description = "The probe's port, a pty too; found by asking unless given.")
+    private Optional<String> port = Optional.empty();
+
+    @Option(names = "--unit", paramLabel = "MARK", description = "The mark of the soldered copy, such as Q-03.")
+    private Optional<String> unit = Optional.empty();
+
+    @Option(
+            names = "--log",
+            paramLabel = "FILE",
+            description = "Where to write the log; a new file. Unless given, one under sessions/ named by board, unit"
+                    + " and time.")
+    private Optional<String> log = Optional.empty();
+
+    @Option(names = "--no-dtr", description = "Leave the DTR line down, for boards that reset when it rises.")
+    private boolean noDtr;
+
+    RunCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws Failure, IOException, InterruptedException {
+        LoadedPlan loaded = LoadedPlan.from(surroundings, file);
+        LinkSource source =
+                port.<LinkSource>map(device -> new NamedPort(device, !noDtr)).orElseGet(() -> new ProbeFinder(!noDtr));
+        try (Journal journal = SessionLogs.begin(surroundings, loaded, unit, log)) {
+            return new LiveSitting(surroundings, common, loaded, unit, journal).onProbe(source);
+        }
+    }
+}

@@ -1,0 +1,80 @@
+package buzzout.screen;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import buzzout.session.Action;
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class KeysTest {
+    private final View demo = Views.midSession(Views.FULL);
+    private final View soldered =
+            View.of(new Setting(Optional.empty(), Optional.empty(), Views.FULL, false), demo.snapshot(), demo.focus());
+
+    @Test
+    void q_and_control_c_and_the_end_of_input_quit() {
+        for (KeyStroke stroke : List.of(letter('q'), new KeyStroke('c', true, false), new KeyStroke(KeyType.EOF))) {
+            assertEquals(Optional.of(new Command.Quit()), Keys.command(stroke, demo));
+        }
+    }
+
+    @Test
+    void escape_only_closes_the_help() {
+        assertEquals(Optional.of(new Command.CloseHelp()), Keys.command(new KeyStroke(KeyType.Escape), demo));
+    }
+
+    @ParameterizedTest
+    @ValueSource(chars = {'q', 'n', 'e', 'u', 'p', 's', 'm', '?'})
+    void a_letter_right_after_escape_does_nothing(char letter) {
+        assertEquals(Optional.empty(), Keys.command(new KeyStroke(letter, false, true), demo));
+    }
+
+    @Test
+    void nothing_came_concerns_the_selected_key() {
+        View moved = demo.with(demo.focus().moved(Views.QUAYSIDE, 1, 0));
+        assertEquals(
+                Optional.of(new Command.Ask(new Request.NothingCame(moved.subject()))),
+                Keys.command(letter('n'), moved));
+    }
+
+    @Test
+    void only_a_simulated_board_has_its_keys_pressed_from_here() {
+        Optional<Command> press = Optional.of(new Command.Ask(new Request.Press(demo.subject())));
+        assertEquals(press, Keys.command(new KeyStroke(KeyType.Enter), demo));
+        assertEquals(press, Keys.command(letter('p'), demo));
+        assertEquals(Optional.empty(), Keys.command(new KeyStroke(KeyType.Enter), soldered));
+        assertEquals(Optional.empty(), Keys.command(letter('p'), soldered));
+    }
+
+    @Test
+    void words_about_presses_are_taken_only_while_pressing() {
+        Stream.of(
+                        Views.sitting(),
+                        Views.sitting().found(),
+                        Views.sitting().found().quietCheckDone().tell(new Action.Ended()))
+                .map(sitting -> demo.with(sitting.snapshot()))
+                .forEach(other -> {
+                    for (char letter : new char[] {'n', 'e', 'u', 'p'}) {
+                        assertEquals(Optional.empty(), Keys.command(letter(letter), other));
+                    }
+                });
+    }
+
+    @Test
+    void words_about_presses_are_not_taken_blindly_under_the_help() {
+        View covered = demo.with(demo.focus().withHelp(true));
+        for (char letter : new char[] {'n', 'e', 'u', 'p'}) {
+            assertEquals(Optional.empty(), Keys.command(letter(letter), covered));
+        }
+    }
+
+    private static KeyStroke letter(char letter) {
+        return new KeyStroke(letter, false, false);
+    }
+}

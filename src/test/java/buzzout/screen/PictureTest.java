@@ -1,0 +1,148 @@
+package buzzout.screen;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import buzzout.probe.ProbeEvent;
+import com.googlecode.lanterna.SGR;
+import com.googlecode.lanterna.TextColor;
+import com.googlecode.lanterna.graphics.TextImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Whole screens, compared as text. After a change on purpose, {@code mvn test -Dtest=PictureTest
+ * -Dbuzzout.pictures=write} writes them anew; look at the difference before it is committed.
+ */
+class PictureTest {
+    private static final Path FOLDER = Path.of("src/test/resources/buzzout/screen");
+    private static final Path FRONT_PAGE = Path.of("docs/screen.svg");
+
+    private static final ProbeEvent UNPLUGGED =
+            new ProbeEvent.LinkLost("the probe was unplugged; plug it in again and the session goes on.");
+
+    /** A screen of some size; its text is in the file of this name. */
+    record Scene(String name, View view, int columns, int rows) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    static Stream<Scene> scenes() {
+        View full = Views.midSession(Views.FULL);
+        View ascii = Views.midSession(Views.ASCII);
+        View turned = full.with(full.focus().flipped());
+        return Stream.of(
+                new Scene("cap-80x24", full, 80, 24),
+                new Scene("cap-120x40", full, 120, 40),
+                new Scene("cap-200x60", full, 200, 60),
+                new Scene("solder-80x24", turned, 80, 24),
+                new Scene("ascii-80x24", ascii, 80, 24),
+                new Scene("ascii-solder-120x40", ascii.with(ascii.focus().flipped()), 120, 40),
+                new Scene("second-finding-80x24", choosing(full, 2), 80, 24),
+                new Scene("help-80x24", full.with(full.focus().withHelp(true)), 80, 24),
+                new Scene("no-probe-80x24", at(Views.sitting()), 80, 24),
+                new Scene("quiet-check-80x24", at(Views.sitting().found()), 80, 24),
+                new Scene(
+                        "link-down-80x24",
+                        at(Views.sitting().found().quietCheckDone().press(0).hear(UNPLUGGED)),
+                        80,
+                        24),
+                new Scene("warning-80x24", warned(full), 80, 24),
+                new Scene("large-80x24", Boards.view(Boards.panel(16, 32), 300), 80, 24),
+                new Scene("large-200x60", Boards.view(Boards.panel(16, 32), 300), 200, 60),
+                new Scene("staggered-80x24", Boards.view(Boards.staggered(), 5), 80, 24),
+                new Scene("too-small-60x20", full, 60, 20));
+    }
+
+    private static View at(Sitting sitting) {
+        return Views.view(Views.FULL, sitting.snapshot());
+    }
+
+    private static View warned(View view) {
+        return view.with(view.snapshot()
+                .withWarning("The log cannot be written: no space left. Free some; nothing is lost yet."));
+    }
+
+    private static View choosing(View view, int times) {
+        View then = view;
+        for (int time = 0; time < times; time++) {
+            then = then.with(
+                    Page.choosing(then, Picture.of(then, 80, 24).image().newTextGraphics(), 1));
+        }
+        return then;
+    }
+
+    @ParameterizedTest
+    @MethodSource("scenes")
+    void the_screen_looks_as_it_did(Scene scene) throws IOException {
+        String text = Picture.of(scene.view(), scene.columns(), scene.rows()).text();
+        Path file = FOLDER.resolve(scene.name() + ".txt");
+        if ("write".equals(System.getProperty("buzzout.pictures"))) {
+            Files.writeString(file, text);
+        }
+        assertEquals(Files.readString(file), text);
+    }
+
+    @Test
+    void the_picture_on_the_front_page_is_what_the_screen_looks_like() throws IOException {
+        String svg = Svg.of(
+                Picture.of(Views.midSession(Views.FULL), 80, 24).image(), "Buzzout in mid-session on a Quayside 46");
+        if ("write".equals(System.getProperty("buzzout.pictures"))) {
+            Files.createDirectories(FRONT_PAGE.toAbsolutePath().getParent());
+            Files.writeString(FRONT_PAGE, svg);
+        }
+        assertEquals(Files.readString(FRONT_PAGE), svg);
+    }
+
+    @ParameterizedTest
+    @MethodSource("scenes")
+    void without_colour_only_bold_and_reverse_are_used(Scene scene) {
+        View plain = View.of(
+                new Setting(Optional.empty(), Optional.empty(), new Look(false, false), false),
+                scene.view().snapshot(),
+                scene.view().focus());
+        cells(Picture.of(plain, scene.columns(), scene.rows()).image()).forEach(cell -> {
+            assertEquals(TextColor.ANSI.DEFAULT, cell.getForegroundColor());
+            assertEquals(TextColor.ANSI.DEFAULT, cell.getBackgroundColor());
+            assertTrue(Stream.of(SGR.BOLD, SGR.REVERSE).toList().containsAll(cell.getModifiers()));
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("scenes")
+    void in_ascii_nothing_else_is_sent(Scene scene) {
+        View ascii = View.of(
+                new Setting(Optional.of("Q-03"), Optional.of("sessions/…"), Views.ASCII, true),
+                scene.view().snapshot(),
+                scene.view().focus());
+        String text = Picture.of(ascii, scene.columns(), scene.rows()).text();
+        assertTrue(text.chars().allMatch(c -> c == '\n' || (c >= ' ' && c <= '~')), text);
+    }
+
+    @Test
+    void untested_keys_stand_out_in_reverse_and_no_others_do() {
+        TextImage image = Picture.of(Views.midSession(Views.FULL), 80, 24).image();
+        long reversed = cells(image)
+                .filter(cell -> cell.getModifiers().contains(SGR.REVERSE))
+                .count();
+        int insideOfTenSingleKeys = 10 * 5;
+        int insideOfTwoDoubleKeys = 2 * 11;
+        int legend = "· 12 untested".length();
+        assertEquals(insideOfTenSingleKeys + insideOfTwoDoubleKeys + legend, reversed);
+    }
+
+    private static Stream<com.googlecode.lanterna.TextCharacter> cells(TextImage image) {
+        return Stream.iterate(0, row -> row < image.getSize().getRows(), row -> row + 1)
+                .flatMap(row -> Stream.iterate(
+                                0, column -> column < image.getSize().getColumns(), column -> column + 1)
+                        .map(column -> image.getCharacterAt(column, row)));
+    }
+}
