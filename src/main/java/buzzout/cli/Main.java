@@ -15,8 +15,8 @@ public final class Main {
 
     public static void main(String[] arguments) {
         Console console = new Console(writer(FileDescriptor.out), writer(FileDescriptor.err));
-        Surroundings surroundings =
-                new Surroundings(console, System.in, Path.of(""), Clock.system(ZoneId.systemDefault()), System.getenv(), true);
+        Surroundings surroundings = new Surroundings(
+                console, System.in, Path.of(""), Clock.system(ZoneId.systemDefault()), System.getenv(), true);
         System.exit(Program.run(surroundings, arguments));
     }
 

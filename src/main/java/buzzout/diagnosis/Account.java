@@ -56,7 +56,8 @@ record Account(double logLikelihood, Map<Atom, Double> unexplained) {
             sum += quiet.between().count() * Math.log(0.5);
             if (!quiet.agreesWith(seen)) {
                 Pairs possible = quiet.low().plus(quiet.between());
-                int wrong = seen.minus(possible).count() + quiet.low().minus(seen).count();
+                int wrong =
+                        seen.minus(possible).count() + quiet.low().minus(seen).count();
                 slip(new Atom.Quiet(), wrong * Math.log(Slips.MISREAD));
             }
         }

@@ -32,13 +32,27 @@ final class Because {
                     silent.add(name);
                 } else {
                     sentences
-                            .computeIfAbsent("closes " + pairs(plan, weighing.readings().reading(meant.answer()).low()), any -> new ArrayList<>())
+                            .computeIfAbsent(
+                                    "closes "
+                                            + pairs(
+                                                    plan,
+                                                    weighing.readings()
+                                                            .reading(meant.answer())
+                                                            .low()),
+                                    any -> new ArrayList<>())
                             .add(name);
                 }
             } else if (atom instanceof Atom.Covered covered) {
                 silent.add(plan.keys().get(covered.key()).name());
             } else if (atom instanceof Atom.Free free) {
-                sentences.put("a press closed " + pairs(plan, weighing.readings().reading(free.answer()).low()), List.of());
+                sentences.put(
+                        "a press closed "
+                                + pairs(
+                                        plan,
+                                        weighing.readings()
+                                                .reading(free.answer())
+                                                .low()),
+                        List.of());
             }
         }
         List<String> because = new ArrayList<>();
@@ -57,13 +71,17 @@ final class Because {
             String name = plan.keys().get(meant.key()).name();
             return meant.answer() == Readings.NOTHING
                     ? "nothing came from " + name + ", perhaps it was not pressed; press it once more"
-                    : name + " closed " + pairs(plan, weighing.readings().reading(meant.answer()).low())
+                    : name + " closed "
+                            + pairs(
+                                    plan,
+                                    weighing.readings().reading(meant.answer()).low())
                             + ", perhaps another key was pressed; press it once more";
         } else if (atom instanceof Atom.Covered covered) {
             return "nothing came from " + plan.keys().get(covered.key()).name()
                     + ", perhaps it was left out; press it once more";
         } else if (atom instanceof Atom.Free free) {
-            return "one press closed " + pairs(plan, weighing.readings().reading(free.answer()).low())
+            return "one press closed "
+                    + pairs(plan, weighing.readings().reading(free.answer()).low())
                     + ", which no single key explains; press those keys one at a time";
         }
         return "";

@@ -34,7 +34,7 @@ record Forecast(int quiet, int[] answers) {
 
     static int answer(Readings readings, Reading quiet, Circuit circuit, Key key) {
         Reading pressed = circuit.pressed(key);
-        return readings.number(new Reading(
-                pressed.low().minus(quiet.low()), pressed.between().minus(quiet.between())));
+        return readings.number(
+                new Reading(pressed.low().minus(quiet.low()), pressed.between().minus(quiet.between())));
     }
 }

@@ -48,7 +48,8 @@ final class Readings {
             return 1;
         }
         Reading reading = readings.get(forecast);
-        if (reading.between().isEmpty() || !reading.agreesWith(readings.get(seen).low())) {
+        if (reading.between().isEmpty()
+                || !reading.agreesWith(readings.get(seen).low())) {
             return 0;
         }
         return Math.pow(0.5, reading.between().count());

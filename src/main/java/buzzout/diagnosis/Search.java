@@ -76,7 +76,8 @@ final class Search {
 
     private static Result search(Weighing weighing, Hypothesis base, Set<Atom> focus, double logThreshold) {
         Search search = new Search(weighing, base, focus, logThreshold);
-        search.add(base); runs++;
+        search.add(base);
+        runs++;
         search.run();
         return search.result();
     }
@@ -87,7 +88,8 @@ final class Search {
             if (next == null || next.bound() < best + logThreshold) {
                 return;
             }
-            open.remove(); Search.expanded++;
+            open.remove();
+            Search.expanded++;
             expand(next);
         }
     }
@@ -134,7 +136,8 @@ final class Search {
         List<Atom> owed = owed(hypothesis);
         BitSet candidates = candidates(hypothesis, owed.get(0));
         for (int fault = candidates.nextSetBit(0); fault >= 0; fault = candidates.nextSetBit(fault + 1)) {
-            double paid = branch.bound() - LIKELIEST_LOG_ODDS + weighing.charges().logOdds(fault);
+            double paid =
+                    branch.bound() - LIKELIEST_LOG_ODDS + weighing.charges().logOdds(fault);
             double left = paid - best - logThreshold;
             if (left >= 0 && weighing.charges().canJoin(hypothesis.charged(), fault)) {
                 tryFault(hypothesis, owed, fault, left < -LIKELIEST_LOG_ODDS);
@@ -222,7 +225,9 @@ final class Search {
         addNets(
                 plan,
                 nets,
-                weighing.readings().reading(hypothesis.forecast().answers()[index]).low());
+                weighing.readings()
+                        .reading(hypothesis.forecast().answers()[index])
+                        .low());
     }
 
     private static void addNets(Plan plan, Set<Integer> nets, Pairs pairs) {

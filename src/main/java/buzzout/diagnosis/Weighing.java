@@ -92,7 +92,6 @@ final class Weighing {
     }
 
     private Hypothesis hypothesis(BitSet charged, Forecast forecast) {
-        return new Hypothesis(
-                charged, charges.logOdds(charged), forecast, Account.of(readings, tally, forecast));
+        return new Hypothesis(charged, charges.logOdds(charged), forecast, Account.of(readings, tally, forecast));
     }
 }
