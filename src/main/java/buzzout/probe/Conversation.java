@@ -204,6 +204,7 @@ final class Conversation {
         if (tries < ASKED_OFTEN) {
             list(now);
         } else {
+            tell(new ProbeEvent.LinkLost(Sentences.doesNotFollow(port)));
             ask(now);
         }
     }

@@ -23,8 +23,8 @@ final class Line {
      * @throws IllegalArgumentException if the body is empty, too long, or holds what a body cannot
      */
     static byte[] encode(String body) {
-        byte[] bytes = body.getBytes(StandardCharsets.US_ASCII);
-        if (bytes.length != body.length() || !isBody(bytes, bytes.length)) {
+        byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
+        if (!isBody(bytes, bytes.length)) {
             throw new IllegalArgumentException("not the body of a line: " + Printable.of(body));
         }
         String line = body + MARK + check(bytes, bytes.length) + "\n";

@@ -1,10 +1,12 @@
 package buzzout.probe;
 
 import buzzout.circuit.Pair;
+import java.util.regex.Pattern;
 
 /** Bodies of lines to messages. */
 final class ProbeMessages {
     private static final long MOST_COUNT = 0xFFFF_FFFFL;
+    private static final Pattern DECIMAL = Pattern.compile("0|[1-9][0-9]{0,9}");
 
     private ProbeMessages() {}
 
@@ -83,8 +85,7 @@ final class ProbeMessages {
 
     /** An unsigned number of up to 32 bits, decimal, without sign or leading zeros. */
     private static long count(String digits) {
-        boolean decimal =
-                !digits.isEmpty() && digits.length() <= 10 && digits.chars().allMatch(c -> c >= '0' && c <= '9');
+        boolean decimal = DECIMAL.matcher(digits).matches();
         if (!decimal || Long.parseLong(digits) > MOST_COUNT) {
             throw new IllegalArgumentException("not a number");
         }
