@@ -71,6 +71,7 @@ public final class ProbeFinder implements LinkSource {
     private boolean isProbe(ByteLink link) throws LinkDown {
         boolean probe = false;
         try {
+            link.write(Line.END_OF_ANY);
             for (int asked = 0; asked < ASK_TIMES && !probe; asked++) {
                 link.write(Line.encode(Handshake.WHO));
                 probe = introducesItself(link);

@@ -47,9 +47,7 @@ final class ProbeMessages {
     }
 
     private static ProbeMessage iam(String[] fields) {
-        if (fields.length < 2) {
-            throw new IllegalArgumentException("no version");
-        }
+        expect(fields, 2);
         int protocol = small(fields[1]);
         if (protocol != ProbeMessage.PROTOCOL) {
             return new ProbeMessage.OtherProtocol(protocol);
@@ -59,14 +57,13 @@ final class ProbeMessages {
     }
 
     private static ProbeMessage no(String[] fields) {
-        if (fields.length < 3) {
-            throw new IllegalArgumentException("no reason");
-        }
+        expect(fields, 3);
         return new ProbeMessage.No(fields[1], fields[2], fields.length > 3 ? fields[3] : "");
     }
 
+    /** Newer probes may say more at the end of a line. */
     private static void expect(String[] fields, int count) {
-        if (fields.length != count) {
+        if (fields.length < count) {
             throw new IllegalArgumentException(fields.length + " fields instead of " + count);
         }
     }

@@ -360,6 +360,26 @@ class ConversationTest {
     }
 
     @Test
+    void makes_nothing_of_a_first_line_that_was_cut() {
+        follow(conversation.opened("port", now));
+        follow(conversation.heard(new Received.Garbage(Received.Cause.CHECK, "5 1*7B42"), now));
+        pass(250_000);
+        assertEquals(List.of(), events);
+        follow(conversation.heard(new Received.Garbage(Received.Cause.CHECK, "5 1*7B42"), now));
+        pass(250_000);
+        assertEquals(List.of(new ProbeEvent.Garbled(1, "5 1*7B42")), events);
+    }
+
+    @Test
+    void takes_an_answer_that_says_more_than_this_version_knows() {
+        follow(conversation.opened("port", now));
+        hear(IAM + " and more");
+        hear("ok forget and more");
+
+        assertEquals("add F0 F1 F4 D0 D1 D2 D3 B0", sent.get(2));
+    }
+
+    @Test
     void ignores_but_counts_what_a_newer_probe_says() {
         watch();
         hear("volts 3 5 0.52");

@@ -127,6 +127,8 @@ abstract class ProbeContract {
         "state,no state stopped",
         "stop,ok stop",
         "who,no who fields",
+        "who 0,no who version",
+        "who one,no who version",
         "hello,no ? verb"
     })
     void answers_each_command_by_the_letter(String command, String answer) throws Exception {
@@ -176,6 +178,22 @@ abstract class ProbeContract {
             assertEquals("no ? crc", talk.answer());
             talk.bytes("x".repeat(200) + "\n");
             assertEquals("no ? long", talk.answer());
+            talk.bytes("add  F0*%04X\n".formatted(Crc16.of("add  F0".getBytes(StandardCharsets.US_ASCII), 7)));
+            assertEquals("no ? fields", talk.answer());
+        }
+    }
+
+    @Test
+    void answers_no_echo_of_its_own_lines() throws Exception {
+        try (Bench bench = bench();
+                RawTalk talk = new RawTalk(bench.source())) {
+            talk.say("forget");
+            talk.until("ok forget");
+            talk.say("ok forget");
+            talk.say("no ? verb");
+            talk.say("stop");
+
+            assertEquals("ok stop", talk.answer());
         }
     }
 

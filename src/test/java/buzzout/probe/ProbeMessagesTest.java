@@ -37,7 +37,8 @@ class ProbeMessagesTest {
                 Arguments.of("= 0 63", new Conducts(new Pair(0, 63))),
                 Arguments.of("full 12 345678 2", new Full(12, 345678, 2)),
                 Arguments.of("beat 12 345678 900 2", new Beat(12, 345678, 900, 2)),
-                Arguments.of("lost 15 3", new Lost(15, 3)));
+                Arguments.of("lost 15 3", new Lost(15, 3)),
+                Arguments.of("lost 15 3 and more of a newer probe", new Lost(15, 3)));
     }
 
     @ParameterizedTest
@@ -60,7 +61,6 @@ class ProbeMessagesTest {
                 "iam 1 0.1.0 ATmega32U4 26",
                 "no add",
                 "+ 12 345678 3",
-                "+ 12 345678 3 5 7",
                 "+ -1 345678 3 5",
                 "+ 012 345678 3 5",
                 "+ 4294967296 345678 3 5",
