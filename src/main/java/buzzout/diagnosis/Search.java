@@ -81,8 +81,10 @@ final class Search {
         return result.weighed().stream()
                 .filter(found -> !found.account().unexplained().containsKey(focus)
                         && known.containsAll(found.account().unexplained().keySet()))
-                .min(Comparator.<Hypothesis>comparingInt(found -> found.charged().cardinality())
-                        .thenComparing(Comparator.comparingDouble(Hypothesis::score).reversed()))
+                .min(Comparator.<Hypothesis>comparingInt(
+                                found -> found.charged().cardinality())
+                        .thenComparing(
+                                Comparator.comparingDouble(Hypothesis::score).reversed()))
                 .orElse(base);
     }
 
@@ -155,7 +157,8 @@ final class Search {
                 .mapToDouble(Map.Entry::getValue)
                 .sum();
         for (int fault = candidates.nextSetBit(0); fault >= 0; fault = candidates.nextSetBit(fault + 1)) {
-            double paid = branch.bound() - LIKELIEST_LOG_ODDS + weighing.charges().logOdds(fault);
+            double paid =
+                    branch.bound() - LIKELIEST_LOG_ODDS + weighing.charges().logOdds(fault);
             double left = paid - best - logThreshold;
             boolean affordable = left >= 0 || left + forgiven >= 0;
             if (affordable && weighing.charges().canJoin(hypothesis.charged(), fault)) {
@@ -257,7 +260,9 @@ final class Search {
         addNets(
                 plan,
                 nets,
-                weighing.readings().reading(hypothesis.forecast().answers()[index]).low());
+                weighing.readings()
+                        .reading(hypothesis.forecast().answers()[index])
+                        .low());
     }
 
     private static void addNets(Plan plan, Set<Integer> nets, Pairs pairs) {
