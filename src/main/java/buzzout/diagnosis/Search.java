@@ -194,10 +194,10 @@ final class Search {
             int answer = weighing.answer(circuit, meant.key());
             return wholly
                     ? weighing.readings().chance(answer, meant.answer()) > 0
-                    : answer != hypothesis.forecast().answers()[meant.key()];
+                    : answer != hypothesis.forecast().answer(meant.key());
         } else if (atom instanceof Atom.Covered covered) {
             return weighing.answer(circuit, covered.key())
-                    != hypothesis.forecast().answers()[covered.key()];
+                    != hypothesis.forecast().answer(covered.key());
         } else if (atom instanceof Atom.Free free) {
             return weighing.charges().affected(hypothesis.charged(), fault).stream()
                     .anyMatch(key -> comesNearer(hypothesis, circuit, key, free.answer(), wholly));
@@ -212,7 +212,7 @@ final class Search {
             return true;
         }
         return !wholly
-                && answer != hypothesis.forecast().answers()[key]
+                && answer != hypothesis.forecast().answer(key)
                 && !weighing.readings().common(answer, wanted).isEmpty();
     }
 
@@ -260,9 +260,7 @@ final class Search {
         addNets(
                 plan,
                 nets,
-                weighing.readings()
-                        .reading(hypothesis.forecast().answers()[index])
-                        .low());
+                weighing.readings().reading(hypothesis.forecast().answer(index)).low());
     }
 
     private static void addNets(Plan plan, Set<Integer> nets, Pairs pairs) {
