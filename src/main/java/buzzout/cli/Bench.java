@@ -10,16 +10,19 @@ import buzzout.session.Action;
 import buzzout.session.Event;
 import buzzout.session.Evidence;
 import buzzout.session.Session;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * A session as it happens: each event goes into the journal, then into the session, and then the evidence is weighed. One
- * thread gives it events; any may ask what is known now.
+ * A session as it happens: each event goes into the journal, then into the session, and then the evidence is weighed.
+ * Where the journal cannot be written, the session goes on, and whatever is unwritten is tried again. One thread gives it events; any may ask what is known now.
  */
 final class Bench {
     private final Journal journal;
     private final Engine engine;
     private final QuietCheck quietCheck = new QuietCheck();
+    private final List<Event> unwritten = new ArrayList<>();
     private Evidence weighed = Evidence.NONE;
     private volatile Snapshot now;
 
@@ -29,12 +32,12 @@ final class Bench {
         this.now = Snapshot.of(loaded.plan());
     }
 
-    /** Takes events in; when it returns, they are on the disk and in the snapshot. */
-    void take(List<Event> events) throws LogNotWritten {
+    /** Takes events in; when it returns, they are on the disk, or a warning says that they are not, and why. */
+    void take(List<Event> events) {
         if (events.isEmpty()) {
             return;
         }
-        journal.append(events);
+        Optional<LogNotWritten> trouble = written(events);
         Session session = now.session();
         EventLines lines = now.events();
         for (Event event : events) {
@@ -43,13 +46,31 @@ final class Bench {
             quietCheck.after(after, event);
             session = after;
         }
-        now = new Snapshot(session, weighed(session), lines);
+        now = new Snapshot(session, weighed(session), lines, trouble.map(LogNotWritten::sentence));
     }
 
     /** Lets the time be so many milliseconds since the session began: the quiet check may be over by then. */
-    void passTime(long nowMillis) throws LogNotWritten {
+    void passTime(long nowMillis) {
         if (quietCheck.isOver(nowMillis)) {
             take(List.of(new Event.ByPerson(nowMillis, new Action.QuietCheckDone())));
+        }
+    }
+
+    /** Tries once more to write down what could not be written. */
+    void finish() throws LogNotWritten {
+        if (!unwritten.isEmpty()) {
+            journal.append(unwritten);
+            unwritten.clear();
+        }
+    }
+
+    private Optional<LogNotWritten> written(List<Event> events) {
+        unwritten.addAll(events);
+        try {
+            finish();
+            return Optional.empty();
+        } catch (LogNotWritten e) {
+            return Optional.of(e);
         }
     }
 

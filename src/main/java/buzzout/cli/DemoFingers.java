@@ -4,7 +4,6 @@ import buzzout.plan.Plan;
 import buzzout.probe.SimulatedBoard;
 import buzzout.session.Action;
 import buzzout.session.Session;
-import java.io.IOException;
 import java.util.Timer;
 import java.util.TimerTask;
 
@@ -45,7 +44,7 @@ final class DemoFingers {
     private void pressAll(LiveBench bench) {
         try {
             new PressThrough(plan, board, new RealTime(bench), PressThrough.Way.TELLING).run();
-        } catch (IOException | LiveBench.Stopped e) {
+        } catch (LiveBench.Stopped e) {
             // The bench has stopped, and tells the person why.
             return;
         } catch (InterruptedException e) {

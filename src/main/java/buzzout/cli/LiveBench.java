@@ -25,7 +25,7 @@ final class LiveBench implements Source {
     private final BlockingQueue<Event> queue = new LinkedBlockingQueue<>();
     private final long startNanos = System.nanoTime();
     private final Thread thread = new Thread(this::run, "bench");
-    private volatile Optional<Throwable> failure = Optional.empty();
+    private volatile Optional<RuntimeException> failure = Optional.empty();
     private volatile boolean ended;
 
     private LiveBench(Bench bench, IntConsumer presser) {
@@ -41,7 +41,7 @@ final class LiveBench implements Source {
         return live;
     }
 
-    /** The session was stopped by trouble; whoever draws ends with it. */
+    /** The program failed within; whoever draws ends with it. */
     static final class Stopped extends IllegalStateException {
         private static final long serialVersionUID = 1;
 
@@ -79,18 +79,17 @@ final class LiveBench implements Source {
         }
     }
 
-    /** Ends the session and waits until its last event is on the disk; what is known then is final. */
+    /**
+     * Ends the session, waits for its last event and returns what is known then.
+     *
+     * @throws LogNotWritten if something of the session is still not on the disk
+     */
     Snapshot end() throws LogNotWritten, InterruptedException {
         tell(new Action.Ended());
         ended = true;
         thread.join();
-        if (failure.isPresent()) {
-            if (failure.get() instanceof LogNotWritten notWritten) {
-                throw notWritten;
-            }
-            throw new Stopped(failure.get());
-        }
-        return bench.now();
+        bench.finish();
+        return now();
     }
 
     private void run() {
@@ -105,7 +104,7 @@ final class LiveBench implements Source {
                 bench.take(events);
                 bench.passTime(millis());
             }
-        } catch (LogNotWritten | RuntimeException e) {
+        } catch (RuntimeException e) {
             failure = Optional.of(e);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

@@ -6,7 +6,6 @@ import buzzout.probe.SimulatedBoard;
 import buzzout.session.Action;
 import buzzout.session.Session;
 import buzzout.session.Stage;
-import java.io.IOException;
 
 /** Fingers that press every key of a simulated board once, in reading order. */
 final class PressThrough {
@@ -27,9 +26,9 @@ final class PressThrough {
     /** Where the pressing happens, in real or in simulated time. */
     interface Place {
         /** Lets time pass; false when the pressing is over. */
-        boolean pass(int millis) throws IOException, InterruptedException;
+        boolean pass(int millis) throws InterruptedException;
 
-        void tell(Action action) throws IOException;
+        void tell(Action action);
 
         Session session();
     }
@@ -46,7 +45,7 @@ final class PressThrough {
         this.way = way;
     }
 
-    void run() throws IOException, InterruptedException {
+    void run() throws InterruptedException {
         while (place.session().stage() != Stage.PRESSING) {
             if (!place.pass(LOOK_MILLIS)) {
                 return;
@@ -62,7 +61,7 @@ final class PressThrough {
         }
     }
 
-    private boolean press(Key key) throws IOException, InterruptedException {
+    private boolean press(Key key) throws InterruptedException {
         int before = place.session().presses().size();
         if (way == Way.ROLL_CALL) {
             place.tell(new Action.Called(key.index()));

@@ -65,7 +65,7 @@ final class ReplayCommand implements Callable<Integer> {
         if (obstacle.isPresent()) {
             throw new Failure(Status.USAGE, obstacle.get(), "Leave --screen out to read it as plain text.");
         }
-        Snapshot last = new Snapshot(outcome.session(), outcome.diagnosis(), lines(session));
+        Snapshot last = new Snapshot(outcome.session(), outcome.diagnosis(), lines(session), Optional.empty());
         Setting setting =
                 new Setting(session.header().unit(), Optional.of(log), common.look(surroundings.environment()), false);
         Leaving leaving = BoardScreen.run(setting, new Source() {

@@ -9,7 +9,6 @@ import buzzout.probe.SimulatedBoard;
 import buzzout.session.Action;
 import buzzout.session.Event;
 import buzzout.session.Session;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -30,14 +29,15 @@ final class SimulatedSitting implements PressThrough.Place {
     }
 
     static void play(Plan plan, Collection<Fault> faults, long seed, PressThrough.Way way, Bench bench)
-            throws IOException, InterruptedException {
+            throws LogNotWritten, InterruptedException {
         SimulatedSitting sitting = new SimulatedSitting(plan, faults, seed, bench);
         new PressThrough(plan, sitting.board, sitting, way).run();
         sitting.tell(new Action.Ended());
+        bench.finish();
     }
 
     @Override
-    public boolean pass(int millis) throws LogNotWritten, InterruptedException {
+    public boolean pass(int millis) throws InterruptedException {
         for (int passed = 0; passed < millis; passed += STEP_MILLIS) {
             List<Event> events = new ArrayList<>();
             for (ProbeEvent event : talk.runFor(STEP_MILLIS)) {
@@ -50,7 +50,7 @@ final class SimulatedSitting implements PressThrough.Place {
     }
 
     @Override
-    public void tell(Action action) throws LogNotWritten {
+    public void tell(Action action) {
         bench.take(List.of(new Event.ByPerson(now(), action)));
     }
 
