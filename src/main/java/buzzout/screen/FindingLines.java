@@ -89,12 +89,11 @@ final class FindingLines {
     }
 
     private void addBrief(Finding finding, int index) {
-        String or =
-                switch (finding.suspects().size()) {
-                    case 1 -> "";
-                    case 2 -> ", or another that looks alike so far";
-                    default -> ", or " + (finding.suspects().size() - 1) + " others that look alike so far";
-                };
+        String or = switch (finding.suspects().size()) {
+            case 1 -> "";
+            case 2 -> ", or another that looks alike so far";
+            default -> ", or " + (finding.suspects().size() - 1) + " others that look alike so far";
+        };
         add(start(finding, index) + finding.first().fault().says(plan) + or, 3, Ink.STRONG, index);
     }
 

@@ -15,14 +15,16 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class FindingLinesTest {
-    private static final int COLUMNS = 120;
+    private static final int COLUMNS = 160;
 
     @Test
     void with_room_every_finding_has_its_members_and_its_next_step() {
         List<String> lines = lines(20, Focus.FIRST);
-        assertEquals(3, lines.stream().filter(line -> line.contains("look alike")).count());
+        assertEquals(
+                3, lines.stream().filter(line -> line.contains("look alike")).count());
         assertEquals(6, lines.stream().filter(line -> line.startsWith("   - ")).count());
-        assertEquals(3, lines.stream().filter(line -> line.startsWith("   Next: ")).count());
+        assertEquals(
+                3, lines.stream().filter(line -> line.startsWith("   Next: ")).count());
     }
 
     @Test
