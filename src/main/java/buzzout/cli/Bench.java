@@ -1,6 +1,5 @@
 package buzzout.cli;
 
-import buzzout.diagnosis.Diagnosis;
 import buzzout.diagnosis.Engine;
 import buzzout.journal.Journal;
 import buzzout.journal.LogNotWritten;
@@ -15,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A session as it happens: each event goes into the journal, then into the session, and then the evidence is weighed.
+ * A session as it happens: each event goes into the journal, then into the session, and the evidence is weighed.
  * Where the journal cannot be written, the session goes on, and whatever is unwritten is tried again. One thread gives it events; any may ask what is known now.
  */
 final class Bench {
@@ -32,7 +31,7 @@ final class Bench {
         this.now = Snapshot.of(loaded.plan());
     }
 
-    /** Takes events in; when it returns, they are on the disk, or a warning says that they are not, and why. */
+    /** Takes events in; then they are on the disk, or a warning says that they are not, and why. */
     void take(List<Event> events) {
         if (events.isEmpty()) {
             return;
@@ -46,7 +45,17 @@ final class Bench {
             quietCheck.after(after, event);
             session = after;
         }
-        now = new Snapshot(session, weighed(session), lines, trouble.map(LogNotWritten::sentence));
+        now = new Snapshot(session, now.diagnosis(), lines, trouble.map(LogNotWritten::sentence));
+    }
+
+    /** Weighs the evidence, where there is any that is new. */
+    void weigh() {
+        Snapshot before = now;
+        Evidence evidence = before.session().evidence();
+        if (!evidence.equals(weighed)) {
+            weighed = evidence;
+            now = new Snapshot(before.session(), engine.weigh(evidence), before.events(), before.warning());
+        }
     }
 
     /** Lets the time be so many milliseconds since the session began: the quiet check may be over by then. */
@@ -76,14 +85,5 @@ final class Bench {
 
     Snapshot now() {
         return now;
-    }
-
-    private Diagnosis weighed(Session session) {
-        Evidence evidence = session.evidence();
-        if (evidence.equals(weighed)) {
-            return now.diagnosis();
-        }
-        weighed = evidence;
-        return engine.weigh(evidence);
     }
 }

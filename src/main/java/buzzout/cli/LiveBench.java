@@ -103,6 +103,7 @@ final class LiveBench implements Source {
                 }
                 bench.take(events);
                 bench.passTime(millis());
+                bench.weigh();
             }
         } catch (RuntimeException e) {
             failure = Optional.of(e);
