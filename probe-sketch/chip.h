@@ -53,9 +53,9 @@ constexpr uint8_t PORTS = 0 CHIP_PORTS(PORT);
 constexpr uint8_t MOST_PINS = 0 CHIP_PORTS(PORT);
 #undef PORT
 
-/** A port as its names begin, its offered pins, and where its PIN register is; DDR and PORT follow it on every AVR. */
+/** A port: how its pins' names begin, which are offered, and where its PIN register is; DDR and PORT follow it on every AVR. */
 struct Port {
-    char prefix[2];
+    char prefix[5];
     Word offered;
     uint16_t pinRegister;
 };
@@ -66,11 +66,20 @@ struct Reading {
     Word port[PORTS];
 };
 
+inline Port portAt(uint8_t port) {
+    Port row;
+    memcpy_P(&row, &TABLE[port], sizeof row);
+    return row;
+}
+
 struct Pin {
     volatile Word *pinRegister;
     Word bit;
     uint8_t port;
 };
+inline Pin pinAt(uint8_t port, uint8_t number) {
+    return {(volatile Word *)portAt(port).pinRegister, (Word)((Word)1 << number), port};
+}
 
 /** Ready for sweeping: full clock, JTAG off its pins, every offered pin an input, the tick counter running. */
 void begin();
@@ -106,6 +115,9 @@ inline Reading readPorts() {
     return {{CHIP_PORTS(PORT)}};
 #undef PORT
 }
+
+/** How long a pin takes to settle unless the host knows better (15 at 3.3 V, which is what slow AVRs run at). */
+constexpr uint16_t SETTLE_MICROS = F_CPU <= 8000000UL ? 15 : 10;
 
 /** A free-running counter, for waits of up to 2 ms at 16 MHz. */
 inline uint16_t ticks() { return TCNT1; }

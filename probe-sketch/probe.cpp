@@ -9,7 +9,6 @@
 namespace probe {
 static constexpr uint32_t PROTOCOL = 1;
 #define SKETCH_VERSION "0.1.0"
-static constexpr uint16_t DEFAULT_SETTLE = F_CPU <= 8000000UL ? 15 : 10;  // micros; slow clocks go with 3.3 V
 static constexpr uint16_t LONGEST_SETTLE = 1000;
 static constexpr uint16_t BEAT_MILLIS = 250;
 static constexpr uint8_t BYTES_AT_ONCE = 8;
@@ -245,7 +244,7 @@ static void compose() {
 void begin() {
     chip::begin();
     serial::begin();
-    sweep.settle(DEFAULT_SETTLE);
+    sweep.settle(chip::SETTLE_MICROS);
 }
 
 void run() {

@@ -24,7 +24,9 @@ inline uint8_t send(Serial_ &port, const uint8_t *bytes, uint8_t count) {
 }
 #endif
 
-inline uint8_t send(HardwareSerial &port, const uint8_t *bytes, uint8_t count) {
+/** Over any other port. */
+template <typename SerialPort>
+inline uint8_t send(SerialPort &port, const uint8_t *bytes, uint8_t count) {
     int room = port.availableForWrite();
     uint8_t sent = 0;
     for (; sent < count && sent < room; sent++) port.write(bytes[sent]);

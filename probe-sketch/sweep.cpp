@@ -11,12 +11,11 @@ using chip::Word;
 
 static bool find(const char *name, Pin &pin) {
     for (uint8_t port = 0; port < PORTS; port++) {
-        chip::Port row;
-        memcpy_P(&row, &chip::TABLE[port], sizeof row);
+        const chip::Port row = chip::portAt(port);
         uint8_t prefix = strlen(row.prefix);
         uint32_t number;
         if (strncmp(name, row.prefix, prefix) != 0 || !readNumber(name + prefix, 8 * sizeof(Word) - 1, number)) continue;
-        pin = {(volatile Word *)row.pinRegister, (Word)((Word)1 << number), port};
+        pin = chip::pinAt(port, number);
         return row.offered & pin.bit;
     }
     return false;

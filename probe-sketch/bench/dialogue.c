@@ -4,10 +4,13 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "usb.h"
+
 // One dialogue at a time: what the sketch has sent and nobody has read.
 static char *inbox;
 static size_t arrived, taken, room;
 static int bad;
+static bool usb, listening;
 
 static void keep(void *context, uint8_t byte) {
     (void)context;
@@ -38,6 +41,7 @@ controller *dialogue_start(const char *elf, const char *wiring) {
     remove(path);
     arrived = taken = 0;
     bad = 0;
+    usb = false;
     if (b == NULL || !controller_load(c, elf, b, error, sizeof error)) {
         fprintf(stderr, "%s\n", error);
         exit(2);
@@ -54,7 +58,18 @@ void dialogue_end(controller *c) {
     free(c);
 }
 
+void over_usb(controller *c) {
+    usb_plug(c);
+    usb = listening = true;
+}
+
+void listen_to_usb(bool listen) { listening = listen; }
+
 void pass(controller *c, avr_cycle_count_t cycles) {
+    if (usb) {
+        usb_run(c, c->avr->cycle + cycles, listening);
+        return;
+    }
     if (!controller_run(c, c->avr->cycle + cycles)) {
         fprintf(stderr, "the sketch crashed at %x\n", c->avr->pc);
         exit(1);
@@ -62,7 +77,12 @@ void pass(controller *c, avr_cycle_count_t cycles) {
 }
 
 void tell_bytes(controller *c, const char *bytes, size_t count) {
-    for (size_t i = 0; i < count;) {
+    for (size_t i = 0; usb && i < count;) {
+        size_t packet = count - i < 64 ? count - i : 64;
+        if (usb_send(c, bytes + i, packet)) i += packet;
+        pass(c, 100 * MICRO);
+    }
+    for (size_t i = 0; !usb && i < count;) {
         if (controller_send(c, (uint8_t)bytes[i])) i++;
         else pass(c, c->nextByte - c->avr->cycle);
     }

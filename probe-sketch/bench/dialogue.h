@@ -10,6 +10,10 @@ uint16_t crc_of(const char *body);
 controller *dialogue_start(const char *elf, const char *wiring);
 void dialogue_end(controller *c);
 
+/** From now on the dialogue goes over USB instead of USART1; the host may stop listening and begin again. */
+void over_usb(controller *c);
+void listen_to_usb(bool listen);
+
 /** Sends a body as a line; sends bytes as they are; both while time passes. */
 void tell(controller *c, const char *body);
 void tell_bytes(controller *c, const char *bytes, size_t count);

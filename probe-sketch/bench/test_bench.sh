@@ -96,4 +96,4 @@ status=0
 "$build/bench" "$build/simulated.elf" --wiring "$folder/wrong" --link "$folder/tty" < /dev/null 2> "$folder/said" || status=$?
 test $status = 2 || fail "a wrong wiring file gave status $status"
 grep -q 'wrong:3: "Q9" is no pin' "$folder/said" || fail "a wrong wiring file is not named"
-echo 'bench: all good'
+echo 'all good'

@@ -65,8 +65,8 @@ record Account(double logLikelihood, Map<Atom, Double> unexplained) {
         /** How many keys would give this answer, each by its chance. */
         private double givers(int answer) {
             double givers = 0;
-            for (int each : forecast.answers()) {
-                givers += readings.chance(each, answer);
+            for (int key = 0; key < forecast.keys(); key++) {
+                givers += readings.chance(forecast.answer(key), answer);
             }
             return givers;
         }
@@ -74,14 +74,14 @@ record Account(double logLikelihood, Map<Atom, Double> unexplained) {
         private void meant() {
             for (int number = 0; number < tally.meant().size(); number++) {
                 Tally.Meant press = tally.meant().get(number);
-                double right = readings.chance(forecast.answers()[press.key()], press.answer());
+                double right = readings.chance(forecast.answer(press.key()), press.answer());
                 if (right == 1) {
                     sum += Slips.LOG_RIGHT;
                     continue;
                 }
                 double missed = press.answer() == Readings.NOTHING ? 1 : 0;
                 double chance = (1 - Slips.WRONG_KEY - Slips.NO_PRESS - Slips.STRAY) * right
-                        + Slips.WRONG_KEY * givers(press.answer()) / forecast.answers().length
+                        + Slips.WRONG_KEY * givers(press.answer()) / forecast.keys()
                         + Slips.NO_PRESS * missed
                         + Slips.STRAY;
                 if (right == 0) {
@@ -107,8 +107,8 @@ record Account(double logLikelihood, Map<Atom, Double> unexplained) {
             BitSet named = new BitSet();
             tally.meant().forEach(press -> named.set(press.key()));
             Map<Integer, Integer> left = new HashMap<>(tally.free());
-            for (int key = 0; key < forecast.answers().length; key++) {
-                int answer = forecast.answers()[key];
+            for (int key = 0; key < forecast.keys(); key++) {
+                int answer = forecast.answer(key);
                 if (named.get(key) || answer == Readings.NOTHING || readings.isVague(answer)) {
                     continue;
                 }

@@ -7,6 +7,8 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -17,6 +19,7 @@ import java.util.Set;
  */
 public final class Engine {
     private static final int MOST_ROUNDS = 40;
+    private static final Comparator<Map.Entry<Atom, Double>> HEAVIEST_FIRST = Map.Entry.comparingByValue();
 
     private final Weighing weighing;
     private BitSet last = new BitSet();
@@ -32,7 +35,7 @@ public final class Engine {
     /** What is wrong, after this evidence. Fast when it only grew since the last call. */
     public Diagnosis weigh(Evidence evidence) {
         weighing.take(evidence);
-        Hypothesis explanation = explain(thinned(weighing.weigh(last)));
+        Hypothesis explanation = firstExplanation();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             List<Finding> findings = new ArrayList<>();
             Hypothesis better = explanation;
@@ -51,7 +54,7 @@ public final class Engine {
                 findings.sort(Comparator.comparingDouble(Finding::probability).reversed());
                 return new Diagnosis(findings, unexplored, Findings.troubles(weighing, explanation));
             }
-            explanation = explain(better);
+            explanation = explain(better, Search.Taste.WHOLE, HEAVIEST_FIRST);
         }
         throw new IllegalStateException("explanations kept improving for " + MOST_ROUNDS + " rounds");
     }
@@ -68,31 +71,41 @@ public final class Engine {
         return thin;
     }
 
-    private Hypothesis explain(Hypothesis start) {
+    /** The last explanation still, if it explains the new evidence too; else the best of several ways of looking. */
+    private Hypothesis firstExplanation() {
+        Hypothesis same = thinned(weighing.weigh(last));
+        if (same.account().unexplained().isEmpty()) {
+            return same;
+        }
+        Hypothesis best = explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST);
+        Hypothesis nothing = weighing.weigh(new BitSet());
+        for (Search.Taste taste : Search.Taste.values()) {
+            for (Comparator<Map.Entry<Atom, Double>> order : List.of(HEAVIEST_FIRST, HEAVIEST_FIRST.reversed())) {
+                Hypothesis found = explain(nothing, taste, order);
+                best = found.score() > best.score() ? found : best;
+            }
+        }
+        return best;
+    }
+
+    private Hypothesis explain(Hypothesis start, Search.Taste taste, Comparator<Map.Entry<Atom, Double>> order) {
         Hypothesis explanation = start;
         Set<Atom> slips = new HashSet<>();
         while (true) {
-            Set<Atom> owed = new HashSet<>(explanation.account().unexplained().keySet());
-            owed.removeAll(slips);
+            Optional<Atom> owed = explanation.account().unexplained().entrySet().stream()
+                    .filter(entry -> !slips.contains(entry.getKey()))
+                    .min(order)
+                    .map(Map.Entry::getKey);
             if (owed.isEmpty()) {
                 return thinned(explanation);
             }
-            Atom atom = heaviest(explanation, owed);
-            Hypothesis found = Search.best(weighing, explanation, Set.of(atom));
+            Hypothesis found = Search.best(weighing, explanation, owed.get(), taste);
             if (found.score() <= explanation.score()) {
-                slips.add(atom);
+                slips.add(owed.get());
             } else {
                 explanation = found;
             }
         }
-    }
-
-    private static Atom heaviest(Hypothesis explanation, Set<Atom> owed) {
-        return explanation.account().unexplained().entrySet().stream()
-                .filter(entry -> owed.contains(entry.getKey()))
-                .min(java.util.Map.Entry.comparingByValue())
-                .orElseThrow()
-                .getKey();
     }
 
     /** What goes unexplained when a fault is taken out of the explanation. */

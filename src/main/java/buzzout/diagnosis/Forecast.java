@@ -6,13 +6,30 @@ import buzzout.plan.Key;
 import java.util.BitSet;
 import java.util.List;
 
-/**
- * What a board with certain faults would show, as numbers of readings.
- *
- * @param quiet the sweep without a press
- * @param answers for each key, what its press adds to that; never changed
- */
-record Forecast(int quiet, int[] answers) {
+/** What a board with certain faults would show, as numbers of readings. */
+final class Forecast {
+    private final int quiet;
+    private final int[] answers;
+
+    private Forecast(int quiet, int[] answers) {
+        this.quiet = quiet;
+        this.answers = answers;
+    }
+
+    /** The sweep without a press. */
+    int quiet() {
+        return quiet;
+    }
+
+    /** What this key's press adds to the quiet sweep. */
+    int answer(int key) {
+        return answers[key];
+    }
+
+    int keys() {
+        return answers.length;
+    }
+
     static Forecast of(Readings readings, List<Key> keys, Circuit circuit) {
         Reading quiet = circuit.quiet();
         int[] answers = new int[keys.size()];

@@ -42,6 +42,13 @@ final class Readings {
         return !readings.get(number).between().isEmpty();
     }
 
+    /** The pairs that may be low in both. */
+    Pairs common(int number, int other) {
+        Reading one = readings.get(number);
+        Reading two = readings.get(other);
+        return one.low().plus(one.between()).and(two.low().plus(two.between()));
+    }
+
     /** How probable it is that a board which should read {@code forecast} is seen as {@code seen}: 1, 0, or a power of ½. */
     double chance(int forecast, int seen) {
         if (forecast == seen) {

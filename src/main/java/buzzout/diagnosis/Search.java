@@ -25,7 +25,6 @@ final class Search {
     /** Explanations this much less probable than the best are left unexplored. */
     static final double LOG_THRESHOLD = Math.log(1e-3);
 
-    static int tried, expanded, runs;
     private static final int MOST_EXPANSIONS = 400;
     private static final int MOST_ADDED = 4;
     private static final double LIKELIEST_LOG_ODDS = Math.log(0.006);
@@ -64,9 +63,29 @@ final class Search {
         tolerated.removeAll(focus);
     }
 
-    /** The most probable explanation of the focus. */
-    static Hypothesis best(Weighing weighing, Hypothesis base, Set<Atom> focus) {
-        return search(weighing, base, focus, 0).best();
+    /** What to prefer among explanations of one atom. */
+    enum Taste {
+        /** The one that accounts best for everything. */
+        WHOLE,
+        /** One with fewest faults. */
+        FEWEST
+    }
+
+    /** The best explanation of one atom. */
+    static Hypothesis best(Weighing weighing, Hypothesis base, Atom focus, Taste taste) {
+        Result result = search(weighing, base, Set.of(focus), 0);
+        if (taste == Taste.WHOLE) {
+            return result.best();
+        }
+        Set<Atom> known = base.account().unexplained().keySet();
+        return result.weighed().stream()
+                .filter(found -> !found.account().unexplained().containsKey(focus)
+                        && known.containsAll(found.account().unexplained().keySet()))
+                .min(Comparator.<Hypothesis>comparingInt(
+                                found -> found.charged().cardinality())
+                        .thenComparing(
+                                Comparator.comparingDouble(Hypothesis::score).reversed()))
+                .orElse(base);
     }
 
     /** Every explanation of the focus that is not far less probable than the best. */
@@ -77,7 +96,6 @@ final class Search {
     private static Result search(Weighing weighing, Hypothesis base, Set<Atom> focus, double logThreshold) {
         Search search = new Search(weighing, base, focus, logThreshold);
         search.add(base);
-        runs++;
         search.run();
         return search.result();
     }
@@ -89,14 +107,13 @@ final class Search {
                 return;
             }
             open.remove();
-            Search.expanded++;
             expand(next);
         }
     }
 
     private Result result() {
         List<Hypothesis> kept = weighed.stream()
-                .filter(hypothesis -> hypothesis.score() >= best + logThreshold)
+                .filter(hypothesis -> logThreshold == 0 || hypothesis.score() >= best + logThreshold)
                 .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
                 .toList();
         double left = open.stream()
@@ -135,11 +152,16 @@ final class Search {
         Hypothesis hypothesis = branch.hypothesis();
         List<Atom> owed = owed(hypothesis);
         BitSet candidates = candidates(hypothesis, owed.get(0));
+        double forgiven = -hypothesis.account().unexplained().entrySet().stream()
+                .filter(entry -> tolerated.contains(entry.getKey()))
+                .mapToDouble(Map.Entry::getValue)
+                .sum();
         for (int fault = candidates.nextSetBit(0); fault >= 0; fault = candidates.nextSetBit(fault + 1)) {
             double paid =
                     branch.bound() - LIKELIEST_LOG_ODDS + weighing.charges().logOdds(fault);
             double left = paid - best - logThreshold;
-            if (left >= 0 && weighing.charges().canJoin(hypothesis.charged(), fault)) {
+            boolean affordable = left >= 0 || left + forgiven >= 0;
+            if (affordable && weighing.charges().canJoin(hypothesis.charged(), fault)) {
                 tryFault(hypothesis, owed, fault, left < -LIKELIEST_LOG_ODDS);
             }
         }
@@ -152,18 +174,17 @@ final class Search {
         if (seen.contains(charged)) {
             return;
         }
-        tried++;
         Circuit circuit = weighing.circuit(charged);
         int mustHelp = lastOne ? owed.size() : 1;
         for (Atom atom : owed.subList(0, mustHelp)) {
-            if (!helps(hypothesis, circuit, atom, lastOne)) {
+            if (!helps(hypothesis, fault, circuit, atom, lastOne)) {
                 return;
             }
         }
         add(weighing.weigh(hypothesis, fault, charged, circuit));
     }
 
-    private boolean helps(Hypothesis hypothesis, Circuit circuit, Atom atom, boolean wholly) {
+    private boolean helps(Hypothesis hypothesis, int fault, Circuit circuit, Atom atom, boolean wholly) {
         if (atom instanceof Atom.Quiet) {
             Reading quiet = circuit.quiet();
             return wholly
@@ -173,12 +194,26 @@ final class Search {
             int answer = weighing.answer(circuit, meant.key());
             return wholly
                     ? weighing.readings().chance(answer, meant.answer()) > 0
-                    : answer != hypothesis.forecast().answers()[meant.key()];
+                    : answer != hypothesis.forecast().answer(meant.key());
         } else if (atom instanceof Atom.Covered covered) {
             return weighing.answer(circuit, covered.key())
-                    != hypothesis.forecast().answers()[covered.key()];
+                    != hypothesis.forecast().answer(covered.key());
+        } else if (atom instanceof Atom.Free free) {
+            return weighing.charges().affected(hypothesis.charged(), fault).stream()
+                    .anyMatch(key -> comesNearer(hypothesis, circuit, key, free.answer(), wholly));
         }
-        return true;
+        throw new AssertionError(atom);
+    }
+
+    /** Whether a key now gives an answer, or at least changed its own for one that shares a pair with it. */
+    private boolean comesNearer(Hypothesis hypothesis, Circuit circuit, int key, int wanted, boolean wholly) {
+        int answer = weighing.answer(circuit, key);
+        if (weighing.readings().chance(answer, wanted) > 0) {
+            return true;
+        }
+        return !wholly
+                && answer != hypothesis.forecast().answer(key)
+                && !weighing.readings().common(answer, wanted).isEmpty();
     }
 
     /** What is to be explained, the focus first and the heaviest first. */
@@ -225,9 +260,7 @@ final class Search {
         addNets(
                 plan,
                 nets,
-                weighing.readings()
-                        .reading(hypothesis.forecast().answers()[index])
-                        .low());
+                weighing.readings().reading(hypothesis.forecast().answer(index)).low());
     }
 
     private static void addNets(Plan plan, Set<Integer> nets, Pairs pairs) {

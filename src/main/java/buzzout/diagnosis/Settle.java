@@ -30,7 +30,7 @@ final class Settle {
             Map<Integer, Double> outcomes = new HashMap<>();
             for (int i = 0; i < suspects.size(); i++) {
                 outcomes.merge(
-                        forecasts.get(i).answers()[key.index()], suspects.get(i).probability(), Double::sum);
+                        forecasts.get(i).answer(key.index()), suspects.get(i).probability(), Double::sum);
             }
             double doubt = outcomes.values().stream().mapToDouble(p -> p * p).sum();
             if (outcomes.size() > 1 && doubt < bestDoubt) {

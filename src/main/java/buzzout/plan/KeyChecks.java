@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Checks that each key is on one row and one column, and alone where they cross. */
@@ -15,7 +16,12 @@ final class KeyChecks {
     }
 
     /** A key's joint on a net. */
-    private record Seat(Word key, NetDraft net) {}
+    private record Seat(Word key, NetDraft net) {
+        /** Whether the name itself will not do, which has been told. */
+        boolean isFaulty() {
+            return KeyName.fault(key.text()).isPresent();
+        }
+    }
 
     static void check(List<NetDraft> nets, Problems problems) {
         KeyChecks checks = new KeyChecks(problems);
@@ -42,18 +48,30 @@ final class KeyChecks {
     }
 
     private void lacks(Map<String, Seat> rows, Map<String, Seat> columns) {
+        if (rows.isEmpty() || columns.isEmpty()) {
+            return; // which has been told, and once is enough
+        }
         Map<String, Seat> columnless = without(rows, columns);
         Map<String, Seat> rowless = without(columns, rows);
-        for (Seat seat : rowless.values()) {
-            // One slip of the pen gives two such keys: it is told once.
-            String hint = problems.nearest(seat.key().text(), columnless.keySet())
-                    .map(columnless::remove)
-                    .map(twin -> "did you mean " + twin.key().quoted() + ", which is on no column?")
-                    .orElse("add it to one");
-            problems.lack(seat.key().at(), lack(seat, NetKind.ROW) + hint);
+        for (Seat rowlessSeat : rowless.values()) {
+            // One slip of the pen makes two such keys: it is told once.
+            Optional<Seat> twin = problems.nearest(rowlessSeat.key().text(), columnless.keySet())
+                    .map(columnless::remove);
+            if (twin.filter(Seat::isFaulty).isEmpty()) {
+                String todo = twin.map(meant -> "did you mean " + meant.key().quoted() + ", which is on no column?")
+                        .orElse("add it to one");
+                lack(rowlessSeat, NetKind.ROW, todo);
+            }
         }
-        for (Seat seat : columnless.values()) {
-            problems.lack(seat.key().at(), lack(seat, NetKind.COLUMN) + "add it to one");
+        columnless.values().forEach(seat -> lack(seat, NetKind.COLUMN, "add it to one"));
+    }
+
+    private void lack(Seat seat, NetKind missing, String todo) {
+        if (!seat.isFaulty()) {
+            problems.lack(
+                    seat.key().at(),
+                    "key " + seat.key().quoted() + " is on " + seat.net().name() + " but on no " + missing.word() + "; "
+                            + todo);
         }
     }
 
@@ -62,10 +80,6 @@ final class KeyChecks {
                 .filter(entry -> !those.containsKey(entry.getKey()))
                 .collect(Collectors.toMap(
                         Map.Entry::getKey, Map.Entry::getValue, (one, other) -> one, LinkedHashMap::new));
-    }
-
-    private static String lack(Seat seat, NetKind missing) {
-        return "key " + seat.key().quoted() + " is on " + seat.net().name() + " but on no " + missing.word() + "; ";
     }
 
     private void crossings(Map<String, Seat> rows, Map<String, Seat> columns) {

@@ -17,6 +17,9 @@ final class KeyName {
         if (name.codePointCount(0, name.length()) > LONGEST) {
             return Optional.of("is longer than " + LONGEST + " characters; shorten it");
         }
+        if (name.contains(" ")) {
+            return Optional.of("has a space in it; take it out");
+        }
         if (!name.codePoints().allMatch(Visible::prints)) {
             return Optional.of("has a character that does not print; take it out");
         }

@@ -64,6 +64,7 @@ final class LayoutReader {
     private void check(Word key, Map<String, Word> seen) {
         if (!keys.contains(key.text())) {
             unknown(key);
+            problems.nearest(key.text(), keys).ifPresent(meant -> seen.putIfAbsent(meant, key));
         } else if (seen.putIfAbsent(key.text(), key) != null) {
             problems.error(key.at(), "key " + key.quoted() + " is twice in the layout's lines; take one out");
         }

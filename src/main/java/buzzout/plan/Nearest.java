@@ -27,21 +27,27 @@ final class Nearest {
         return Optional.ofNullable(best);
     }
 
-    /** Letters to add, drop or change to make one of the other (Levenshtein 1965). */
+    /** Letters to add, drop, change or swap with the next to make one of the other (optimal string alignment). */
     static int changes(String from, String to) {
-        int[] row = new int[to.length() + 1];
-        for (int j = 0; j <= to.length(); j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= from.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= to.length(); j++) {
-                int changed = diagonal + (from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(changed, 1 + Math.min(row[j], row[j - 1]));
+        int[][] changes = new int[from.length() + 1][to.length() + 1];
+        for (int i = 0; i <= from.length(); i++) {
+            for (int j = 0; j <= to.length(); j++) {
+                if (i == 0 || j == 0) {
+                    changes[i][j] = i + j;
+                    continue;
+                }
+                boolean same = from.charAt(i - 1) == to.charAt(j - 1);
+                int dropped = Math.min(changes[i - 1][j], changes[i][j - 1]) + 1;
+                changes[i][j] = Math.min(dropped, changes[i - 1][j - 1] + (same ? 0 : 1));
+                boolean swapped = i > 1
+                        && j > 1
+                        && from.charAt(i - 1) == to.charAt(j - 2)
+                        && from.charAt(i - 2) == to.charAt(j - 1);
+                if (swapped) {
+                    changes[i][j] = Math.min(changes[i][j], changes[i - 2][j - 2] + 1);
+                }
             }
         }
-        return row[to.length()];
+        return changes[from.length()][to.length()];
     }
 }

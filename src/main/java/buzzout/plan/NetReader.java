@@ -89,10 +89,7 @@ final class NetReader {
     /** Adds a joint after another, or after none when that is negative. */
     private int solder(Word key, int before) {
         Optional<String> fault = KeyName.fault(key.text());
-        if (fault.isPresent()) {
-            problems.unread(key.at(), "key name " + key.quoted() + " " + fault.get());
-            return before;
-        }
+        fault.ifPresent(why -> problems.error(key.at(), "key name " + key.quoted() + " " + why));
         Integer already = jointOf.get(key.text());
         if (already != null) {
             problems.error(key.at(), "key " + key.quoted() + " is twice on " + name + "; take one out");

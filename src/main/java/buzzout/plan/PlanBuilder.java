@@ -10,7 +10,20 @@ final class PlanBuilder {
     private PlanBuilder() {}
 
     /** @param places in reading order */
-    static List<Key> keys(List<NetDraft> nets, Map<String, Place> places) {
+    static Plan plan(Heading heading, List<NetDraft> drafts, Map<String, Place> places) {
+        List<Key> keys = keys(drafts, places);
+        return new Plan(
+                heading.name(),
+                heading.controller().orElseThrow(),
+                heading.stripe(),
+                heading.diodes(),
+                nets(drafts, keys),
+                keys,
+                heading.spare().map(Word::text),
+                heading.bounceLimitMillis());
+    }
+
+    private static List<Key> keys(List<NetDraft> nets, Map<String, Place> places) {
         Map<String, Integer> rows = netOf(nets, NetKind.ROW);
         Map<String, Integer> columns = netOf(nets, NetKind.COLUMN);
         List<Key> keys = new ArrayList<>();
@@ -19,7 +32,7 @@ final class PlanBuilder {
         return keys;
     }
 
-    static List<Net> nets(List<NetDraft> drafts, List<Key> keys) {
+    private static List<Net> nets(List<NetDraft> drafts, List<Key> keys) {
         Map<String, Integer> keyOf = new HashMap<>();
         keys.forEach(key -> keyOf.put(key.name(), key.index()));
         return drafts.stream()

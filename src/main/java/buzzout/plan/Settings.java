@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tomlj.TomlArray;
+import org.tomlj.TomlElement;
 import org.tomlj.TomlEntry;
 import org.tomlj.TomlKeyValue;
 import org.tomlj.TomlTable;
@@ -61,7 +62,7 @@ final class Settings {
     /** The names set, in the order of the file. */
     List<Word> names() {
         return entries.entrySet().stream()
-                .map(entry -> new Word(entry.getKey(), Spot.of(entry.getValue().position())))
+                .map(entry -> new Word(entry.getKey(), place(entry.getValue())))
                 .toList();
     }
 
@@ -70,38 +71,10 @@ final class Settings {
     }
 
     Optional<Text> text(String name) {
-        return value(name).flatMap(value -> {
-            if (!value.isString()) {
-                return wrong(name, value, "text in quotes");
-            }
-            return Optional.of(text(value));
-        });
-    }
-
-    /** A text, or a list of texts. */
-    List<Text> texts(String name) {
         Optional<TomlValue> value = value(name);
-        if (value.isEmpty()) {
-            return List.of();
-        }
-        if (value.get().isString()) {
-            return List.of(text(value.get()));
-        }
-        if (!value.get().isArray()) {
-            wrong(name, value.get(), "text in quotes or a list of such texts");
-            return List.of();
-        }
-        List<Text> texts = new ArrayList<>();
-        TomlArray array = value.get().getArray();
-        for (int i = 0; i < array.size(); i++) {
-            TomlEntry entry = array.entry(i);
-            if (entry.value().isString()) {
-                texts.add(text(entry.value()));
-            } else {
-                wrong(name, entry.value(), "a list of texts in quotes");
-            }
-        }
-        return texts;
+        value.filter(is -> !is.isString())
+                .ifPresent(is -> problems.error(place(is), wrong(name, is, "text in quotes")));
+        return value.filter(TomlValue::isString).map(this::text);
     }
 
     OptionalDouble number(String name) {
@@ -115,24 +88,52 @@ final class Settings {
         if (value.get().isDouble()) {
             return OptionalDouble.of(value.get().getDouble());
         }
-        wrong(name, value.get(), "a number");
+        problems.error(place(value.get()), wrong(name, value.get(), "a number"));
         return OptionalDouble.empty();
+    }
+
+    /** A text, or a list of texts. */
+    List<Text> texts(String name) {
+        Optional<TomlValue> value = value(name);
+        if (value.isEmpty()) {
+            return List.of();
+        }
+        if (value.get().isString()) {
+            return List.of(text(value.get()));
+        }
+        if (!value.get().isArray()) {
+            problems.unread(place(value.get()), wrong(name, value.get(), "text in quotes, or a list of such texts"));
+            return List.of();
+        }
+        List<Text> texts = new ArrayList<>();
+        TomlArray array = value.get().getArray();
+        for (int i = 0; i < array.size(); i++) {
+            TomlValue element = array.entry(i).value();
+            if (element.isString()) {
+                texts.add(text(element));
+            } else {
+                problems.unread(
+                        place(element),
+                        in() + Visible.quoted(name) + " lists " + typeOf(element) + "; make it text in quotes");
+            }
+        }
+        return texts;
     }
 
     /** @param wanted what to make it where it is no table */
     Optional<Settings> table(String name, String wanted) {
         return Optional.ofNullable(entries.get(name)).flatMap(entry -> {
             if (!entry.value().isTable()) {
-                return wrong(name, entry.value(), wanted);
+                problems.unread(place(entry.value()), wrong(name, entry.value(), wanted));
+                return Optional.empty();
             }
-            return Optional.of(
-                    new Settings(entry.value().getTable(), Spot.of(entry.position()), name, source, problems));
+            return Optional.of(new Settings(entry.value().getTable(), place(entry), name, source, problems));
         });
     }
 
     /** Where a setting's value stands, or else the table. */
     Spot at(String name) {
-        return value(name).map(value -> Spot.of(value.position())).orElse(at);
+        return value(name).map(Settings::place).orElse(at);
     }
 
     private Optional<TomlValue> value(String name) {
@@ -140,14 +141,15 @@ final class Settings {
     }
 
     private Text text(TomlValue value) {
-        return source.text(value.getString(), Spot.of(value.position()));
+        return source.text(value.getString(), place(value));
     }
 
-    private <T> Optional<T> wrong(String name, TomlValue value, String wanted) {
-        problems.unread(
-                Spot.of(value.position()),
-                in() + Visible.quoted(name) + " is " + typeOf(value) + "; make it " + wanted);
-        return Optional.empty();
+    private String wrong(String name, TomlValue value, String wanted) {
+        return in() + Visible.quoted(name) + " is " + typeOf(value) + "; make it " + wanted;
+    }
+
+    private static Spot place(TomlElement element) {
+        return Spot.of(element.position());
     }
 
     private String in() {

@@ -23,10 +23,16 @@ final class Source {
         return new Text(value, spots.size() == points ? spots : Collections.nCopies(points, at), at);
     }
 
+    /** The character at a spot, or a line's end. */
+    int at(Spot spot) {
+        int[] line = lines.get(spot.line() - 1);
+        return spot.column() <= line.length ? line[spot.column() - 1] : '\n';
+    }
+
     /** The spots of a one-line literal's characters, an escape counting as one; too few or many for other literals. */
     private List<Spot> spotsWithin(Spot at) {
         int[] line = lines.get(at.line() - 1);
-        int quote = line[at.column() - 1];
+        int quote = at(at);
         List<Spot> spots = new ArrayList<>();
         int i = at.column();
         while (i < line.length && line[i] != quote) {

@@ -24,45 +24,45 @@ final class TomlText {
     private record Advice(String words, String todo) {}
 
     private static final List<Advice> ADVICE = List.of(
-            new Advice("expected a value", "put a value there; text stands in quotes, such as pin = \"D0\""),
+            new Advice("expected a value", "put one there, with quotes round text, such as pin = \"D0\""),
             new Advice("expected \" or a character", "close the text with \" on the same line"),
             new Advice("expected ' or a character", "close the text with ' on the same line"),
             new Advice("escape", "write \\\\ for a backslash, or put the text in single quotes"),
             new Advice("expected }", "put commas between the settings and close the brace"),
             new Advice("expected ]", "close the bracket"),
             new Advice("expected . or =", "write a setting as name = value"),
+            new Advice("expected =", "write a setting as name = value"),
             new Advice("expected a newline", "begin a new line"),
             new Advice("expected a key", "begin the line with a setting's name, a [table] or a # comment"),
             new Advice("too deep", "a plan nests no deeper than a list in a net"));
 
     private TomlText() {}
 
-    static Optional<TomlParseResult> parse(String text, Problems problems) {
-        if (text.length() > PlanReader.MOST_CHARACTERS) {
-            problems.error(Spot.START, "the file is longer than a plan can be, 1 MiB; give the path of a plan");
+    /** The file's settings; empty when what was read of it would only mislead. */
+    static Optional<Settings> parse(String text, Problems problems) {
+        if (!Bounds.hold(text, problems)) {
             return Optional.empty();
         }
-        TomlParseResult result =
-                Toml.parse(withoutMark(text), TomlParseOptions.defaults().withMaxNestingDepth(MOST_NESTED));
+        // Some editors begin a file with a byte order mark.
+        String toml = text.startsWith("\ufeff") ? text.substring(1) : text;
+        TomlParseResult result = Toml.parse(toml, TomlParseOptions.defaults().withMaxNestingDepth(MOST_NESTED));
         List<TomlParseError> errors = result.errors();
         errors.stream()
                 .limit(MOST_ERRORS)
-                .forEach(error ->
-                        problems.unread(Spot.of(error.position()), inPlainWords(String.valueOf(error.getMessage()))));
+                .forEach(error -> problems.unread(Spot.of(error.position()), inPlainWords(error)));
         if (errors.size() > MOST_ERRORS) {
             problems.error(
                     Spot.of(errors.get(MOST_ERRORS).position()),
                     (errors.size() - MOST_ERRORS) + " more places are not TOML; mend the ones named and check again");
         }
-        return Optional.of(result);
+        Source source = new Source(toml);
+        // What follows the second header of a table has no place of its own.
+        boolean headerTwice = errors.stream().anyMatch(error -> source.at(Spot.of(error.position())) == '[');
+        return headerTwice ? Optional.empty() : Optional.of(new Settings(result, Spot.START, "", source, problems));
     }
 
-    /** Some editors begin a file with a byte order mark. */
-    static String withoutMark(String text) {
-        return text.startsWith("\ufeff") ? text.substring(1) : text;
-    }
-
-    private static String inPlainWords(String message) {
+    private static String inPlainWords(TomlParseError error) {
+        String message = String.valueOf(error.getMessage());
         Matcher twice = TWICE.matcher(message);
         if (twice.matches()) {
             return Visible.quoted(twice.group(1)) + " is set twice, first on line " + twice.group(2) + "; keep one";

@@ -8,7 +8,7 @@ final class Visible {
 
     private Visible() {}
 
-    /** Escapes what does not print as {@code \}{@code u202e}. */
+    /** What does not print becomes a backslash, a u and its code point in hexadecimal. */
     static String of(String text) {
         StringBuilder shown = new StringBuilder();
         text.codePoints().forEach(point -> {

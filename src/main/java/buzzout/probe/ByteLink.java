@@ -5,7 +5,7 @@ public interface ByteLink extends AutoCloseable {
     /**
      * Waits for bytes.
      *
-     * @param timeoutMillis how long to wait at most
+     * @param timeoutMillis about how long to wait; a port's timer is coarse
      * @return how many came, 0 after the time-out
      * @throws LinkDown if the link is gone
      */

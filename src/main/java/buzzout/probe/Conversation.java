@@ -45,6 +45,9 @@ final class Conversation {
     private long lastHeard;
     private long unknown;
 
+    /** The first line on a link may be the end of an old one. */
+    private boolean mayBeCut;
+
     Conversation(Plan plan, int settleMicros) {
         this.plan = plan;
         this.steps = Handshake.of(plan, settleMicros);
@@ -56,6 +59,7 @@ final class Conversation {
     /** A link has been opened. Delivered times go on from those before. */
     Turn opened(String openedPort, long now) {
         port = openedPort;
+        mayBeCut = true;
         ask(now);
         return turn();
     }
@@ -70,9 +74,10 @@ final class Conversation {
         if (received instanceof Received.Good line) {
             lastHeard = now;
             hear(ProbeMessages.parse(line.body()), now);
-        } else if (received instanceof Received.Garbage line) {
+        } else if (received instanceof Received.Garbage line && !mayBeCut) {
             garbled(line.sample());
         }
+        mayBeCut = false;
         return turn();
     }
 
@@ -133,8 +138,7 @@ final class Conversation {
     }
 
     private void hearAnswer(ProbeMessage message, long now) {
-        if (message instanceof ProbeMessage.Ok ok
-                && ok.answer().equals(steps.get(step).answer())) {
+        if (message instanceof ProbeMessage.Ok ok && steps.get(step).isAnsweredBy(ok.answer())) {
             step++;
             if (step < steps.size()) {
                 say(steps.get(step).command(), now);
@@ -204,6 +208,7 @@ final class Conversation {
         if (tries < ASKED_OFTEN) {
             list(now);
         } else {
+            tell(new ProbeEvent.LinkLost(Sentences.doesNotFollow(port)));
             ask(now);
         }
     }

@@ -13,7 +13,12 @@ final class Handshake {
 
     private Handshake() {}
 
-    record Step(String command, String answer) {}
+    /** One command; a newer probe may say more behind the answer. */
+    record Step(String command, String answer) {
+        boolean isAnsweredBy(String line) {
+            return line.equals(answer) || line.startsWith(answer + " ");
+        }
+    }
 
     static List<Step> of(Plan plan, int settleMicros) {
         List<Step> steps = new ArrayList<>();

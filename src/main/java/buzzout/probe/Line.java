@@ -10,6 +10,9 @@ final class Line {
 
     static final char MARK = '*';
 
+    /** Sent first on a link: it ends whatever the other side has half received. */
+    static final byte[] END_OF_ANY = {'\n'};
+
     private static final int CRC_DIGITS = 4;
 
     /** The longest body. */
@@ -23,35 +26,47 @@ final class Line {
      * @throws IllegalArgumentException if the body is empty, too long, or holds what a body cannot
      */
     static byte[] encode(String body) {
-        byte[] bytes = body.getBytes(StandardCharsets.US_ASCII);
-        if (bytes.length != body.length() || !isBody(bytes, bytes.length)) {
+        byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
+        if (!isText(bytes, bytes.length) || !hasFields(bytes, bytes.length)) {
             throw new IllegalArgumentException("not the body of a line: " + Printable.of(body));
         }
         String line = body + MARK + check(bytes, bytes.length) + "\n";
         return line.getBytes(StandardCharsets.US_ASCII);
     }
 
-    /** The body of a line without its end, or the empty string where the line is not whole. */
-    static String decode(byte[] line, int length) {
+    /** What a line without its end is. */
+    static Received decode(byte[] line, int length) {
         int body = length - 1 - CRC_DIGITS;
-        if (!isBody(line, body) || line[body] != MARK) {
-            return "";
+        if (!isText(line, body) || line[body] != MARK || !crc(line, body).equals(check(line, body))) {
+            return new Received.Garbage(Received.Cause.CHECK, Printable.of(line, length));
         }
-        String crc = new String(line, body + 1, CRC_DIGITS, StandardCharsets.ISO_8859_1);
-        return crc.equals(check(line, body)) ? new String(line, 0, body, StandardCharsets.US_ASCII) : "";
+        return hasFields(line, body)
+                ? new Received.Good(new String(line, 0, body, StandardCharsets.US_ASCII))
+                : new Received.Garbage(Received.Cause.FIELDS, Printable.of(line, length));
     }
 
-    private static boolean isBody(byte[] bytes, int length) {
-        if (length < 1 || length > MOST_BODY || bytes[0] == ' ' || bytes[length - 1] == ' ') {
-            return false;
+    private static boolean isText(byte[] bytes, int length) {
+        boolean text = length >= 1 && length <= MOST_BODY;
+        for (int i = 0; i < length && text; i++) {
+            text = bytes[i] >= 0x20 && bytes[i] <= 0x7E && bytes[i] != MARK;
         }
+        return text;
+    }
+
+    /** Fields are parted by one space each, with none at the ends. */
+    private static boolean hasFields(byte[] text, int length) {
+        byte before = ' ';
         for (int i = 0; i < length; i++) {
-            boolean printable = bytes[i] >= 0x20 && bytes[i] <= 0x7E && bytes[i] != MARK;
-            if (!printable || (bytes[i] == ' ' && bytes[i + 1] == ' ')) {
+            if (before == ' ' && text[i] == ' ') {
                 return false;
             }
+            before = text[i];
         }
-        return true;
+        return before != ' ';
+    }
+
+    private static String crc(byte[] line, int body) {
+        return new String(line, body + 1, CRC_DIGITS, StandardCharsets.ISO_8859_1);
     }
 
     private static String check(byte[] bytes, int length) {

@@ -35,7 +35,7 @@ final class LineDecoder {
         boolean full = (length == Line.MOST_BYTES && next != '\r') || length == line.length;
         if (full) {
             skipping = true;
-            received.add(garbage(Received.Cause.TOO_LONG));
+            received.add(new Received.Garbage(Received.Cause.TOO_LONG, Printable.of(line, length)));
         } else {
             line[length++] = next;
         }
@@ -48,11 +48,6 @@ final class LineDecoder {
         if (length == 0) {
             return;
         }
-        String body = Line.decode(line, length);
-        received.add(body.isEmpty() ? garbage(Received.Cause.CHECK) : new Received.Good(body));
-    }
-
-    private Received garbage(Received.Cause cause) {
-        return new Received.Garbage(cause, Printable.of(line, length));
+        received.add(Line.decode(line, length));
     }
 }

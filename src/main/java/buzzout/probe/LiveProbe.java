@@ -34,8 +34,11 @@ public final class LiveProbe implements AutoCloseable {
         } catch (RuntimeException fault) {
             consumer.accept(new ProbeEvent.LinkLost("The program failed while talking to the probe, please report it: "
                     + Printable.of(fault.toString())));
-            throw fault;
         }
+    }
+
+    boolean isRunning() {
+        return thread.isAlive();
     }
 
     /** Closes the link and waits a moment for the thread to end. */

@@ -2,9 +2,10 @@ package buzzout.probe;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributes;
-import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 
 /** What to tell the person about a port that does not open, or does not stay open. */
@@ -34,7 +35,7 @@ final class PortTrouble {
 
     static String notOpened(String path, int code) {
         return switch (code) {
-            case NO_SUCH_FILE -> exists(path) ? inUse(path) : missing(path);
+            case NO_SUCH_FILE -> file(path).isPresent() ? inUse(path) : missing(path);
             case IN_USE, BUSY, WINDOWS_IN_USE -> inUse(path);
             case NOT_PERMITTED -> notPermitted(path);
             case NOT_A_TERMINAL -> Printable.of(path) + " is no serial port: see what `buzzout ports` lists.";
@@ -58,25 +59,34 @@ final class PortTrouble {
 
     /** What to do about a device file that this user may not open, where that is so. */
     static Optional<String> permission(String path) {
-        Path file = Path.of(path);
-        boolean barred = Files.exists(file) && !(Files.isReadable(file) && Files.isWritable(file));
-        return barred ? Optional.of(notPermitted(path)) : Optional.empty();
+        return file(path)
+                .filter(file -> !(Files.isReadable(file) && Files.isWritable(file)))
+                .map(file -> notPermitted(path));
     }
 
     /** The group that owns the device file, where it may read and write it and is one to join. */
     private static Optional<String> groupThatMay(String path) {
+        return file(path)
+                .flatMap(PortTrouble::attributes)
+                .filter(file -> file.permissions().containsAll(PosixFilePermissions.fromString("---rw----")))
+                .map(file -> Printable.of(file.group().getName()))
+                .filter(group -> !group.equals("root") && !group.equals("wheel"));
+    }
+
+    private static Optional<PosixFileAttributes> attributes(Path file) {
         try {
-            PosixFileAttributes file = Files.readAttributes(Path.of(path), PosixFileAttributes.class);
-            boolean may = file.permissions().contains(PosixFilePermission.GROUP_READ)
-                    && file.permissions().contains(PosixFilePermission.GROUP_WRITE);
-            String group = Printable.of(file.group().getName());
-            return may && !group.equals("root") && !group.equals("wheel") ? Optional.of(group) : Optional.empty();
+            return Optional.of(Files.readAttributes(file, PosixFileAttributes.class));
         } catch (IOException | UnsupportedOperationException unknown) {
             return Optional.empty();
         }
     }
 
-    private static boolean exists(String path) {
-        return Files.exists(Path.of(path));
+    /** The device file, where ports are files and this one is there. */
+    private static Optional<Path> file(String path) {
+        try {
+            return Optional.of(Path.of(path)).filter(Files::exists);
+        } catch (InvalidPathException noFile) {
+            return Optional.empty();
+        }
     }
 }

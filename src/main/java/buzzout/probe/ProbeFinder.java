@@ -10,7 +10,9 @@ import java.util.function.Supplier;
  * unplug the port of before comes first, then the one with its USB identity, then all others.
  */
 public final class ProbeFinder implements LinkSource {
-    private static final int ASK_TIMES = 4;
+    /** A board that resets when its port is opened sits in its bootloader for up to two seconds. */
+    private static final int ASK_TIMES = 6;
+
     private static final int ANSWER_MILLIS = 500;
 
     private final Supplier<List<Port>> list;
@@ -52,7 +54,6 @@ public final class ProbeFinder implements LinkSource {
                     last = Optional.of(port);
                     return new Opened(port.path(), link);
                 }
-                link.close();
             } catch (LinkDown down) {
                 why = down.why();
             }
@@ -66,17 +67,31 @@ public final class ProbeFinder implements LinkSource {
         return (samePath ? 0 : 2) + (sameDevice ? 0 : 1);
     }
 
+    /** Leaves the link open if it is. */
     private boolean isProbe(ByteLink link) throws LinkDown {
+        boolean probe = false;
+        try {
+            link.write(Line.END_OF_ANY);
+            for (int asked = 0; asked < ASK_TIMES && !probe; asked++) {
+                link.write(Line.encode(Handshake.WHO));
+                probe = introducesItself(link);
+            }
+            return probe;
+        } finally {
+            if (!probe) {
+                link.close();
+            }
+        }
+    }
+
+    private boolean introducesItself(ByteLink link) throws LinkDown {
         LineDecoder decoder = new LineDecoder();
         byte[] buffer = new byte[512];
-        for (int asked = 0; asked < ASK_TIMES; asked++) {
-            link.write(Line.encode(Handshake.WHO));
-            long end = time.micros() + ANSWER_MILLIS * 1000L;
-            for (long now = time.micros(); now < end; now = time.micros()) {
-                int count = link.read(buffer, (int) Math.max(1, (end - now) / 1000));
-                if (decoder.take(buffer, count).stream().anyMatch(ProbeFinder::isIntroduction)) {
-                    return true;
-                }
+        long end = time.micros() + ANSWER_MILLIS * 1000L;
+        for (long now = time.micros(); now < end; now = time.micros()) {
+            int count = link.read(buffer, (int) Math.max(1, (end - now) / 1000));
+            if (decoder.take(buffer, count).stream().anyMatch(ProbeFinder::isIntroduction)) {
+                return true;
             }
         }
         return false;

@@ -1,10 +1,12 @@
 package buzzout.probe;
 
 import buzzout.circuit.Pair;
+import java.util.regex.Pattern;
 
 /** Bodies of lines to messages. */
 final class ProbeMessages {
     private static final long MOST_COUNT = 0xFFFF_FFFFL;
+    private static final Pattern DECIMAL = Pattern.compile("0|[1-9][0-9]{0,9}");
 
     private ProbeMessages() {}
 
@@ -45,9 +47,7 @@ final class ProbeMessages {
     }
 
     private static ProbeMessage iam(String[] fields) {
-        if (fields.length < 2) {
-            throw new IllegalArgumentException("no version");
-        }
+        expect(fields, 2);
         int protocol = small(fields[1]);
         if (protocol != ProbeMessage.PROTOCOL) {
             return new ProbeMessage.OtherProtocol(protocol);
@@ -57,14 +57,13 @@ final class ProbeMessages {
     }
 
     private static ProbeMessage no(String[] fields) {
-        if (fields.length < 3) {
-            throw new IllegalArgumentException("no reason");
-        }
+        expect(fields, 3);
         return new ProbeMessage.No(fields[1], fields[2], fields.length > 3 ? fields[3] : "");
     }
 
+    /** Newer probes may say more at the end of a line. */
     private static void expect(String[] fields, int count) {
-        if (fields.length != count) {
+        if (fields.length < count) {
             throw new IllegalArgumentException(fields.length + " fields instead of " + count);
         }
     }
@@ -83,8 +82,7 @@ final class ProbeMessages {
 
     /** An unsigned number of up to 32 bits, decimal, without sign or leading zeros. */
     private static long count(String digits) {
-        boolean decimal =
-                !digits.isEmpty() && digits.length() <= 10 && digits.chars().allMatch(c -> c >= '0' && c <= '9');
+        boolean decimal = DECIMAL.matcher(digits).matches();
         if (!decimal || Long.parseLong(digits) > MOST_COUNT) {
             throw new IllegalArgumentException("not a number");
         }

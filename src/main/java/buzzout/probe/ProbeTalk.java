@@ -66,6 +66,7 @@ public final class ProbeTalk implements AutoCloseable {
                 LinkSource.Opened opened = source.open();
                 trouble = "";
                 open = Optional.of(new Open(opened.link(), new LineDecoder()));
+                opened.link().write(Line.END_OF_ANY);
                 follow(conversation.opened(opened.port(), source.time().micros()), opened.link(), events);
             }
         } catch (LinkDown down) {

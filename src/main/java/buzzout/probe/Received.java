@@ -8,10 +8,11 @@ sealed interface Received {
     /** A line that is not whole; {@code sample} is its beginning, made printable. */
     record Garbage(Cause cause, String sample) implements Received {}
 
-    /** Why a line is garbage; {@code code} is what a probe answers. */
+    /** Why a line is garbage: its check or form, its length, its spaces; {@code code} is what a probe answers. */
     enum Cause {
         CHECK("crc"),
-        TOO_LONG("long");
+        TOO_LONG("long"),
+        FIELDS("fields");
 
         private final String code;
 

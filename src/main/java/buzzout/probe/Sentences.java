@@ -2,6 +2,7 @@ package buzzout.probe;
 
 import buzzout.plan.Plan;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What to tell the person about a probe's answers, and about none. */
 final class Sentences {
@@ -15,6 +16,11 @@ final class Sentences {
     static String startedAgain(String port) {
         return "The probe on " + port + " started again: a reset, a dip of its supply or a loose cable; it is being set"
                 + " up anew.";
+    }
+
+    static String doesNotFollow(String port) {
+        return "The probe on " + port
+                + " says who it is but does not do as told: plug it in again, or flash probe-sketch" + " anew.";
     }
 
     static String noAnswer(String port, long garbledLines) {
@@ -70,6 +76,6 @@ final class Sentences {
                 .map(net -> net.kind().word() + " " + net.name())
                 .collect(Collectors.joining(" and "));
         String spare = plan.sparePin().filter(pin::equals).isPresent() ? "the flying lead" : "";
-        return nets.isEmpty() || spare.isEmpty() ? nets + spare : nets + " and " + spare;
+        return Stream.of(nets, spare).filter(use -> !use.isEmpty()).collect(Collectors.joining(" and "));
     }
 }

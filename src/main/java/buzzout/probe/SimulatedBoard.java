@@ -135,6 +135,11 @@ public final class SimulatedBoard implements LinkSource {
         sketch.lose(changes);
     }
 
+    /** Whether nobody has its port open. */
+    public synchronized boolean isLeft() {
+        return !open;
+    }
+
     private synchronized void move(Key key, boolean down) {
         run();
         contacts.move(key.index(), down, time.micros());
@@ -240,6 +245,7 @@ public final class SimulatedBoard implements LinkSource {
                 for (Received line : decoder.take(bytes, bytes.length)) {
                     hear(line);
                 }
+                SimulatedBoard.this.notifyAll();
             }
         }
 

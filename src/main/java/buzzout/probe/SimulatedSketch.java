@@ -87,7 +87,13 @@ final class SimulatedSketch {
             return false;
         }
         switch (verb) {
-            case "who" -> introduce();
+            case "who" -> {
+                if (fields.get(1).matches("[1-9][0-9]{0,8}")) {
+                    introduce();
+                } else {
+                    say.accept("no who version");
+                }
+            }
             case "forget" -> {
                 going = false;
                 pins = List.of();

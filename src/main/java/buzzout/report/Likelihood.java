@@ -1,11 +1,11 @@
 package buzzout.report;
 
 /** A probability in words and percent. */
-final class Likelihood {
+public final class Likelihood {
     private Likelihood() {}
 
     /** Such as {@code very likely (93 %)}. */
-    static String inWords(double probability) {
+    public static String inWords(double probability) {
         return word(probability) + " (" + percent(probability) + ")";
     }
 
@@ -23,7 +23,7 @@ final class Likelihood {
     }
 
     /** Whole percent; never 0 or 100, because the model's word is never final. */
-    static String percent(double probability) {
+    public static String percent(double probability) {
         if (probability < 0.01) {
             return "under 1 %";
         }

@@ -52,7 +52,7 @@ public final class BoardScreen {
         try (Screen screen = new TerminalScreen(terminal)) {
             screen.startScreen();
             screen.setCursorPosition(null);
-            View first = new View(setting, source.now(), Focus.FIRST);
+            View first = View.of(setting, source.now(), Focus.FIRST);
             new BoardScreen(screen, source, first).loop(end);
         }
     }

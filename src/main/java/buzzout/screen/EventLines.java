@@ -30,14 +30,15 @@ public record EventLines(List<Line> lines) {
         int known = before.presses().size();
         int now = after.presses().size();
         if (now > 0 && now == known && !lastPress(after).equals(lastPress(before))) {
-            return withPress(event.atMillis(), after);
+            return withPress(after);
         }
         if (now > known) {
             return with(new Line(event.atMillis(), PressWords.of(after.plan(), lastPress(after)), true));
         }
-        return words(event, after)
-                .map(text -> with(new Line(event.atMillis(), text, false)))
-                .orElse(this);
+        EventLines kept = now < known ? withoutGrowing() : this;
+        return words(event)
+                .map(text -> kept.with(new Line(event.atMillis(), text, false)))
+                .orElse(kept);
     }
 
     /** The newest lines, oldest first. */
@@ -49,11 +50,11 @@ public record EventLines(List<Line> lines) {
         return session.presses().get(session.presses().size() - 1);
     }
 
-    private static Optional<String> words(Event event, Session after) {
+    private static Optional<String> words(Event event) {
         if (event instanceof Event.FromProbe from) {
             return EventWords.of(from.event());
         }
-        return event instanceof Event.ByPerson by ? EventWords.of(after.plan(), by.action()) : Optional.empty();
+        return event instanceof Event.ByPerson by ? EventWords.of(by.action()) : Optional.empty();
     }
 
     private EventLines with(Line line) {
@@ -62,8 +63,15 @@ public record EventLines(List<Line> lines) {
         return new EventLines(more);
     }
 
+    /** The last press is no longer one that a line tells. */
+    private EventLines withoutGrowing() {
+        return new EventLines(lines.stream()
+                .map(line -> new Line(line.atMillis(), line.text(), false))
+                .toList());
+    }
+
     /** The last press turned out to close more, or something else, than it did at first. */
-    private EventLines withPress(long atMillis, Session after) {
+    private EventLines withPress(Session after) {
         String text = PressWords.of(after.plan(), lastPress(after));
         for (int index = lines.size() - 1; index >= 0; index--) {
             if (lines.get(index).press()) {
@@ -72,6 +80,6 @@ public record EventLines(List<Line> lines) {
                 return new EventLines(changed);
             }
         }
-        return with(new Line(atMillis, text, true));
+        return this;
     }
 }

@@ -1,11 +1,10 @@
 package buzzout.screen;
 
-import buzzout.plan.Plan;
 import buzzout.probe.ProbeEvent;
 import buzzout.session.Action;
 import java.util.Optional;
 
-/** Events in words; those that every press makes have none. */
+/** Events in words; those that make a press have none. */
 final class EventWords {
     private EventWords() {}
 
@@ -26,11 +25,9 @@ final class EventWords {
         return Optional.empty();
     }
 
-    static Optional<String> of(Plan plan, Action action) {
+    static Optional<String> of(Action action) {
         if (action instanceof Action.QuietCheckDone) {
             return Optional.of("quiet check done");
-        } else if (action instanceof Action.NothingCame at) {
-            return Optional.of(plan.keys().get(at.key()).name() + " pressed: nothing came");
         } else if (action instanceof Action.AllPressed) {
             return Optional.of("every key has been pressed");
         } else if (action instanceof Action.TakenBack) {

@@ -4,6 +4,7 @@ import buzzout.diagnosis.Diagnosis;
 import buzzout.diagnosis.Finding;
 import buzzout.diagnosis.Suspect;
 import buzzout.plan.Plan;
+import buzzout.report.Likelihood;
 import buzzout.session.KeyState;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,14 +54,14 @@ final class FindingLines {
         return switch (view.session().stage()) {
             case NO_PROBE, QUIET_CHECK -> "They begin with the quiet check.";
             case PRESSING, ENDED ->
-                view.session().count(KeyState.GOOD) == view.plan().keys().size()
+                view.count(KeyState.GOOD) == view.plan().keys().size()
                         ? "None: every key is good."
                         : "Nothing wrong so far.";
         };
     }
 
     private void addFinding(Finding finding, int index, boolean chosen) {
-        String head = (index + 1) + "  " + Likelihood.of(finding.probability()) + ": ";
+        String head = (index + 1) + "  " + Likelihood.inWords(finding.probability()) + ": ";
         if (finding.suspects().size() == 1) {
             add(head + finding.first().fault().says(plan), 3, Ink.STRONG, index);
         } else {
@@ -69,6 +70,10 @@ final class FindingLines {
         }
         if (chosen) {
             finding.because().forEach(seen -> add("   Seen: " + seen, 9, Ink.PLAIN, index));
+            if (!finding.otherwise().isEmpty()) {
+                add("   Or, though that fits less well:", 3, Ink.PLAIN, index);
+                addSuspects(finding.otherwise(), finding.otherwise().size(), index);
+            }
         }
         finding.settle().ifPresent(next -> add("   Next: " + next, 9, Ink.PLAIN, index));
         if (chosen && (finding.suspects().size() == 1 || finding.settle().isEmpty())) {

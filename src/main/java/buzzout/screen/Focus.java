@@ -48,7 +48,7 @@ record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean h
         if (presses <= before.presses().size()) {
             return this;
         }
-        int pressed = after.presses().get(presses - 1).presumed().orElse(selected);
+        int pressed = after.presses().get(presses - 1).key().orElse(selected);
         return new Focus(side, pressed, finding, scroll, help, tones);
     }
 

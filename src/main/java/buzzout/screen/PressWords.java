@@ -6,6 +6,7 @@ import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.session.Press;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /** One press in words: {@code Q pressed: R1→C1, as planned}. */
@@ -16,18 +17,21 @@ final class PressWords {
     private PressWords() {}
 
     static String of(Plan plan, Press press) {
+        if (press.pairs().isEmpty()) {
+            return key(plan, press.key()) + " pressed: nothing came";
+        }
         String company = press.inCompany() ? ", other keys down" : "";
         return who(plan, press) + ": " + pairs(plan, press.pairs()) + judged(plan, press) + company;
     }
 
     private static String who(Plan plan, Press press) {
-        String presumed = press.presumed().isPresent()
-                ? plan.keys().get(press.presumed().getAsInt()).name()
-                : "a key";
+        String presumed = key(plan, press.presumed());
         boolean asCalled = press.called().isEmpty() || press.called().equals(press.presumed());
-        return asCalled
-                ? presumed + " pressed"
-                : plan.keys().get(press.called().getAsInt()).name() + " called, " + presumed + " answered";
+        return asCalled ? presumed + " pressed" : key(plan, press.called()) + " called, " + presumed + " answered";
+    }
+
+    private static String key(Plan plan, OptionalInt key) {
+        return key.isPresent() ? plan.keys().get(key.getAsInt()).name() : "a key";
     }
 
     private static String pairs(Plan plan, Pairs pairs) {

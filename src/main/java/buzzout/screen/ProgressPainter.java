@@ -33,9 +33,7 @@ final class ProgressPainter {
             column = add(view, pen, state, column, rows);
         }
         for (KeyState state : KeyState.values()) {
-            if (state != KeyState.GOOD
-                    && state != KeyState.UNTESTED
-                    && view.session().count(state) > 0) {
+            if (state != KeyState.GOOD && state != KeyState.UNTESTED && view.count(state) > 0) {
                 column = add(view, pen, state, column, rows);
             }
         }
@@ -44,7 +42,7 @@ final class ProgressPainter {
 
     private static int add(View view, Pen pen, KeyState state, int column, List<List<Item>> rows) {
         String all = state == KeyState.GOOD ? " of " + view.plan().keys().size() : "";
-        String text = state.mark(pen.ascii()) + " " + view.session().count(state) + all + " " + state.word();
+        String text = state.mark(pen.ascii()) + " " + view.count(state) + all + " " + state.word();
         int start = column;
         if (column > 1 && column + pen.width(text) + 1 > pen.columns()) {
             rows.add(new ArrayList<>());

@@ -32,9 +32,9 @@ final class StagePainter {
         if (session.called().isPresent()) {
             String name = view.plan().keys().get(session.called().getAsInt()).name();
             return "Press " + name + " now. If you did and nothing came, type n.";
-        } else if (session.count(KeyState.UNTESTED) > 0) {
+        } else if (view.count(KeyState.UNTESTED) > 0) {
             return "Press every key, in any order; those still untested stand out.";
-        } else if (session.count(KeyState.GOOD) == session.states().size()) {
+        } else if (view.count(KeyState.GOOD) == view.states().size()) {
             return "Every key is good.";
         }
         return "Every key has had its press. What is wrong stands in the findings.";

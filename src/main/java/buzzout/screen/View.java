@@ -11,8 +11,16 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Everything that is drawn, and nothing else is. */
-record View(Setting setting, Snapshot snapshot, Focus focus) {
+/**
+ * Everything that is drawn, and nothing else is.
+ *
+ * @param states how each key stands: worked out from the session once, because every key is asked about in every frame
+ */
+record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> states) {
+    static View of(Setting setting, Snapshot snapshot, Focus focus) {
+        return new View(setting, snapshot, focus, snapshot.session().states());
+    }
+
     Session session() {
         return snapshot.session();
     }
@@ -39,7 +47,12 @@ record View(Setting setting, Snapshot snapshot, Focus focus) {
     }
 
     KeyState state(int key) {
-        return session().states().get(key);
+        return states.get(key);
+    }
+
+    /** How many keys have this state. */
+    long count(KeyState state) {
+        return states.stream().filter(state::equals).count();
     }
 
     /** The key that a keystroke is about: the one called, or else the one selected. */
@@ -66,10 +79,10 @@ record View(Setting setting, Snapshot snapshot, Focus focus) {
     }
 
     View with(Focus newFocus) {
-        return new View(setting, snapshot, newFocus);
+        return new View(setting, snapshot, newFocus, states);
     }
 
     View with(Snapshot newSnapshot) {
-        return new View(setting, newSnapshot, focus);
+        return of(setting, newSnapshot, focus);
     }
 }

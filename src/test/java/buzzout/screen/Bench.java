@@ -1,34 +1,23 @@
 package buzzout.screen;
 
-import buzzout.diagnosis.Diagnosis;
+import buzzout.circuit.Circuit;
 import buzzout.plan.Plan;
-import buzzout.session.KeyState;
-import buzzout.session.Press;
-import buzzout.session.Session;
-import buzzout.session.Stage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
-/**
- * A session for a screen to show, without a probe: a key is good once it is pressed, and {@code u} stands for a fault
- * of the program itself.
- */
+/** A faultless board's session for a screen to show, without a probe; {@code u} makes trouble in the program itself. */
 final class Bench implements Source {
     private final List<Request> asked = new ArrayList<>();
+    private final Sitting sitting;
     private volatile Snapshot now;
 
     Bench(Plan plan) {
-        Session fresh = Views.session(Stage.PRESSING);
-        now = new Snapshot(
-                Views.with(fresh, Session.of(plan).states(), List.of()),
-                Diagnosis.NOTHING_YET,
-                EventLines.NONE,
-                Optional.empty());
+        sitting = new Sitting(plan, Circuit.of(plan)).found().quietCheckDone();
+        now = sitting.snapshot();
     }
 
     /** Shows a session in this terminal. Arguments: a file to write the process's number to. */
@@ -56,21 +45,11 @@ final class Bench implements Source {
         if (request instanceof Request.TakeBack) {
             throw new IllegalStateException("the program's own trouble");
         } else if (request instanceof Request.Press press) {
-            press(press.key());
+            now = sitting.press(press.key()).snapshot();
         }
     }
 
     synchronized List<Request> asked() {
         return List.copyOf(asked);
-    }
-
-    private void press(int key) {
-        Session session = now.session();
-        List<KeyState> states = new ArrayList<>(session.states());
-        states.set(key, KeyState.GOOD);
-        List<Press> presses = new ArrayList<>(session.presses());
-        presses.add(new Press(0, Views.pairs(key), OptionalInt.of(key), OptionalInt.empty(), false));
-        now = new Snapshot(
-                Views.with(session, states, presses), Diagnosis.NOTHING_YET, EventLines.NONE, Optional.empty());
     }
 }

@@ -1,6 +1,6 @@
 package buzzout.screen;
 
-import buzzout.diagnosis.Diagnosis;
+import buzzout.circuit.Circuit;
 import buzzout.plan.Controllers;
 import buzzout.plan.Key;
 import buzzout.plan.Link;
@@ -8,9 +8,6 @@ import buzzout.plan.Net;
 import buzzout.plan.NetKind;
 import buzzout.plan.Place;
 import buzzout.plan.Plan;
-import buzzout.session.KeyState;
-import buzzout.session.Session;
-import buzzout.session.Stage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -80,31 +77,10 @@ final class Boards {
 
     /** Pressed in reading order up to the selected key. */
     static View view(Plan plan, int selected) {
-        List<KeyState> states = plan.keys().stream()
-                .map(key -> key.index() < selected ? KeyState.GOOD : KeyState.UNTESTED)
-                .toList();
-        Session session = Views.with(pressing(plan), states, List.of());
-        Focus first = Focus.FIRST;
-        Focus focus = new Focus(first.side(), selected, first.finding(), 0, false, true);
-        Snapshot snapshot = new Snapshot(session, Diagnosis.NOTHING_YET, EventLines.NONE, Optional.empty());
-        return Views.view(plan, Views.FULL, snapshot).with(focus);
-    }
-
-    private static Session pressing(Plan plan) {
-        Session fresh = Session.of(plan);
-        return new Session(
-                plan,
-                Stage.PRESSING,
-                fresh.probe(),
-                fresh.port(),
-                fresh.quiet(),
-                fresh.now(),
-                fresh.states(),
-                fresh.presses(),
-                fresh.evidence(),
-                fresh.called(),
-                fresh.linkTrouble(),
-                0,
-                0);
+        Sitting sitting = new Sitting(plan, Circuit.of(plan)).found().quietCheckDone();
+        for (int key = 0; key < selected; key++) {
+            sitting.press(key);
+        }
+        return Views.on(selected, Views.view(Views.FULL, sitting.snapshot()));
     }
 }

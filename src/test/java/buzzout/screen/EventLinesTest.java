@@ -2,16 +2,14 @@ package buzzout.screen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import buzzout.circuit.Circuit;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.probe.ProbeEvent;
 import buzzout.session.Action;
-import buzzout.session.Event;
 import buzzout.session.Press;
-import buzzout.session.Session;
-import buzzout.session.Stage;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -33,24 +31,44 @@ class EventLinesTest {
 
     @Test
     void a_press_that_grows_stays_one_line() {
-        Session none = with(List.of());
-        Session first = with(List.of(press(Pairs.of(PLANNED))));
-        Session grown = with(List.of(press(Pairs.of(PLANNED, BESIDE))));
-        EventLines lines =
-                EventLines.NONE.after(none, closed(2000, PLANNED), first).after(first, closed(2001, BESIDE), grown);
-        assertEquals(List.of(new EventLines.Line(2000, "Q pressed: R1→C2, R1→C3, with company", true)), lines.lines());
+        EventLines lines = ready().hear(new ProbeEvent.Closed(2_000_000, PLANNED))
+                .hear(new ProbeEvent.Closed(2_001_000, BESIDE))
+                .hear(new ProbeEvent.Opened(2_090_000, BESIDE))
+                .hear(new ProbeEvent.Opened(2_090_000, PLANNED))
+                .snapshot()
+                .events();
+        assertEquals(
+                List.of("Q pressed: R1→C2, R1→C3, with company"),
+                lines.last(1).stream().map(EventLines.Line::text).toList());
+        assertEquals(
+                ready().snapshot().events().lines().size() + 1, lines.lines().size());
+    }
+
+    @Test
+    void a_press_taken_back_keeps_its_line_when_an_earlier_one_grows() {
+        EventLines lines = ready().hear(new ProbeEvent.Closed(2_000_000, PLANNED))
+                .tell(new Action.NothingCame(Q.index() + 1))
+                .tell(new Action.TakenBack())
+                .hear(new ProbeEvent.Closed(2_001_000, BESIDE))
+                .snapshot()
+                .events();
+        assertEquals(
+                List.of("W pressed: nothing came", "the last press or word taken back"),
+                lines.last(2).stream().map(EventLines.Line::text).toList());
     }
 
     @Test
     void what_the_person_says_and_the_link_does_is_told_too() {
-        Session session = with(List.of());
-        EventLines lines = EventLines.NONE
-                .after(session, new Event.ByPerson(1, new Action.NothingCame(Q.index())), session)
-                .after(session, new Event.FromProbe(2, new ProbeEvent.LinkLost("unplugged")), session)
-                .after(session, new Event.FromProbe(3, new ProbeEvent.Lost(1)), session)
-                .after(session, new Event.FromProbe(4, new ProbeEvent.WholeState(0, Pairs.NONE)), session);
+        EventLines lines = ready().tell(new Action.NothingCame(Q.index()))
+                .hear(new ProbeEvent.LinkLost("unplugged"))
+                .hear(new ProbeEvent.Lost(1))
+                .hear(new ProbeEvent.WholeState(0, Pairs.NONE))
+                .snapshot()
+                .events();
         assertEquals(
                 List.of(
+                        "probe found on /dev/ttyACM0: ATmega32U4, sketch 0.1.0",
+                        "quiet check done",
                         "Q pressed: nothing came",
                         "link lost: unplugged",
                         "1 change from the probe lost; it tells its whole state again"),
@@ -59,32 +77,21 @@ class EventLinesTest {
 
     @Test
     void only_the_newest_are_kept() {
-        Session session = with(List.of());
-        EventLines lines = EventLines.NONE;
+        Sitting sitting = ready();
         for (int at = 0; at < 1000; at++) {
-            lines = lines.after(session, new Event.ByPerson(at, new Action.Noted("n" + at)), session);
+            sitting.tell(new Action.Noted("n" + at));
         }
+        EventLines lines = sitting.snapshot().events();
         assertEquals(200, lines.lines().size());
         assertEquals("note: n999", lines.last(1).get(0).text());
     }
 
+    private static Sitting ready() {
+        return new Sitting(PLAN, Circuit.of(PLAN)).found().quietCheckDone();
+    }
+
     private static String told(Pairs pairs) {
-        return EventLines.NONE
-                .after(with(List.of()), closed(5, PLANNED), with(List.of(press(pairs))))
-                .lines()
-                .get(0)
-                .text();
-    }
-
-    private static Press press(Pairs pairs) {
-        return new Press(0, pairs, OptionalInt.of(Q.index()), OptionalInt.empty(), false);
-    }
-
-    private static Event closed(long atMillis, Pair pair) {
-        return new Event.FromProbe(atMillis, new ProbeEvent.Closed(atMillis * 1000, pair));
-    }
-
-    private static Session with(List<Press> presses) {
-        return Views.with(Views.session(Stage.PRESSING), Session.of(PLAN).states(), presses);
+        Press press = new Press(0, 0, 0, pairs, OptionalInt.of(Q.index()), OptionalInt.empty(), false);
+        return PressWords.of(PLAN, press);
     }
 }

@@ -2,21 +2,20 @@ package buzzout.screen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import buzzout.diagnosis.Diagnosis;
-import buzzout.session.Stage;
+import buzzout.session.Action;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class KeysTest {
     private final View demo = Views.midSession(Views.FULL);
     private final View soldered =
-            new View(new Setting(Optional.empty(), Optional.empty(), Views.FULL, false), demo.snapshot(), demo.focus());
+            View.of(new Setting(Optional.empty(), Optional.empty(), Views.FULL, false), demo.snapshot(), demo.focus());
 
     @Test
     void q_and_control_c_and_the_end_of_input_quit() {
@@ -53,14 +52,18 @@ class KeysTest {
         assertEquals(Optional.empty(), Keys.command(letter('p'), soldered));
     }
 
-    @ParameterizedTest
-    @EnumSource(names = "PRESSING", mode = EnumSource.Mode.EXCLUDE)
-    void words_about_presses_are_taken_only_while_pressing(Stage stage) {
-        View other =
-                demo.with(new Snapshot(Views.session(stage), Diagnosis.NOTHING_YET, EventLines.NONE, Optional.empty()));
-        for (char letter : new char[] {'n', 'e', 'u', 'p'}) {
-            assertEquals(Optional.empty(), Keys.command(letter(letter), other));
-        }
+    @Test
+    void words_about_presses_are_taken_only_while_pressing() {
+        Stream.of(
+                        Views.sitting(),
+                        Views.sitting().found(),
+                        Views.sitting().found().quietCheckDone().tell(new Action.Ended()))
+                .map(sitting -> demo.with(sitting.snapshot()))
+                .forEach(other -> {
+                    for (char letter : new char[] {'n', 'e', 'u', 'p'}) {
+                        assertEquals(Optional.empty(), Keys.command(letter(letter), other));
+                    }
+                });
     }
 
     @Test

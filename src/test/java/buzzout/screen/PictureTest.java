@@ -3,9 +3,7 @@ package buzzout.screen;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import buzzout.diagnosis.Diagnosis;
-import buzzout.session.Session;
-import buzzout.session.Stage;
+import buzzout.probe.ProbeEvent;
 import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TextColor;
 import com.googlecode.lanterna.graphics.TextImage;
@@ -26,6 +24,9 @@ class PictureTest {
     private static final Path FOLDER = Path.of("src/test/resources/buzzout/screen");
     private static final Path FRONT_PAGE = Path.of("docs/screen.svg");
 
+    private static final ProbeEvent UNPLUGGED =
+            new ProbeEvent.LinkLost("the probe was unplugged; plug it in again and the session goes on.");
+
     /** A screen of some size; its text is in the file of this name. */
     record Scene(String name, View view, int columns, int rows) {
         @Override
@@ -38,8 +39,6 @@ class PictureTest {
         View full = Views.midSession(Views.FULL);
         View ascii = Views.midSession(Views.ASCII);
         View turned = full.with(full.focus().flipped());
-        Session waiting = Views.session(Stage.NO_PROBE);
-        Session quiet = Views.session(Stage.QUIET_CHECK);
         return Stream.of(
                 new Scene("cap-80x24", full, 80, 24),
                 new Scene("cap-120x40", full, 120, 40),
@@ -49,9 +48,13 @@ class PictureTest {
                 new Scene("ascii-solder-120x40", ascii.with(ascii.focus().flipped()), 120, 40),
                 new Scene("second-finding-80x24", choosing(full, 2), 80, 24),
                 new Scene("help-80x24", full.with(full.focus().withHelp(true)), 80, 24),
-                new Scene("no-probe-80x24", at(waiting), 80, 24),
-                new Scene("quiet-check-80x24", at(quiet), 80, 24),
-                new Scene("link-down-80x24", at(linkDown()), 80, 24),
+                new Scene("no-probe-80x24", at(Views.sitting()), 80, 24),
+                new Scene("quiet-check-80x24", at(Views.sitting().found()), 80, 24),
+                new Scene(
+                        "link-down-80x24",
+                        at(Views.sitting().found().quietCheckDone().press(0).hear(UNPLUGGED)),
+                        80,
+                        24),
                 new Scene("warning-80x24", warned(full), 80, 24),
                 new Scene("large-80x24", Boards.view(Boards.panel(16, 32), 300), 80, 24),
                 new Scene("large-200x60", Boards.view(Boards.panel(16, 32), 300), 200, 60),
@@ -59,38 +62,13 @@ class PictureTest {
                 new Scene("too-small-60x20", full, 60, 20));
     }
 
-    private static View at(Session session) {
-        return Views.view(
-                Views.QUAYSIDE,
-                Views.FULL,
-                new Snapshot(session, Diagnosis.NOTHING_YET, EventLines.NONE, Optional.empty()));
+    private static View at(Sitting sitting) {
+        return Views.view(Views.FULL, sitting.snapshot());
     }
 
     private static View warned(View view) {
-        Snapshot snapshot = view.snapshot();
-        return view.with(new Snapshot(
-                snapshot.session(),
-                snapshot.diagnosis(),
-                snapshot.events(),
-                Optional.of("The log cannot be written: no space left. Free some; nothing is lost yet.")));
-    }
-
-    private static Session linkDown() {
-        Session quiet = Views.session(Stage.PRESSING);
-        return new Session(
-                quiet.plan(),
-                quiet.stage(),
-                quiet.probe(),
-                quiet.port(),
-                quiet.quiet(),
-                quiet.now(),
-                quiet.states(),
-                quiet.presses(),
-                quiet.evidence(),
-                quiet.called(),
-                Optional.of("the probe was unplugged; plug it in again and the session goes on."),
-                3,
-                1);
+        return view.with(view.snapshot()
+                .withWarning("The log cannot be written: no space left. Free some; nothing is lost yet."));
     }
 
     private static View choosing(View view, int times) {
@@ -127,7 +105,7 @@ class PictureTest {
     @ParameterizedTest
     @MethodSource("scenes")
     void without_colour_only_bold_and_reverse_are_used(Scene scene) {
-        View plain = new View(
+        View plain = View.of(
                 new Setting(Optional.empty(), Optional.empty(), new Look(false, false), false),
                 scene.view().snapshot(),
                 scene.view().focus());
@@ -141,7 +119,7 @@ class PictureTest {
     @ParameterizedTest
     @MethodSource("scenes")
     void in_ascii_nothing_else_is_sent(Scene scene) {
-        View ascii = new View(
+        View ascii = View.of(
                 new Setting(Optional.of("Q-03"), Optional.of("sessions/…"), Views.ASCII, true),
                 scene.view().snapshot(),
                 scene.view().focus());

@@ -1,0 +1,134 @@
+package buzzout.probe;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import buzzout.circuit.Pair;
+import buzzout.circuit.Pairs;
+import buzzout.plan.Key;
+import java.io.ByteArrayOutputStream;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** One byte in a thousand is damaged, both ways, for minutes of pressing: the host still ends up with the truth. */
+class ConvergenceTest {
+    private static final int PRESSES = 400;
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void a_noisy_wire_delays_the_truth_but_does_not_bend_it(long seed) throws Exception {
+        Random random = new Random(seed);
+        SimulatedBoard board = SimulatedBoard.inSimulatedTime(TestBoard.plan(), List.of(), seed);
+        NoisyWire wire = new NoisyWire(board, random);
+        List<Key> keys = TestBoard.plan().keys();
+        BitSet down = new BitSet();
+        try (Play play = new Play(wire)) {
+            for (int press = 0; press < PRESSES; press++) {
+                Key key = keys.get(random.nextInt(keys.size()));
+                down.flip(key.index());
+                if (down.get(key.index())) {
+                    board.press(key);
+                } else {
+                    board.release(key);
+                }
+                play.pass(random.nextInt(1, 60));
+                // One key after another, so that what is down says what conducts.
+                if (down.cardinality() > 1) {
+                    down.stream().mapToObj(keys::get).forEach(board::release);
+                    down.clear();
+                    play.pass(20);
+                }
+            }
+            wire.hush();
+            play.pass(3_000);
+
+            assertEquals(truth(keys, down), Play.now(play.events()), "seed " + seed);
+            assertTrue(wire.damaged() > 20, "seed " + seed + " damaged " + wire.damaged() + " bytes");
+            List<Long> times = Play.times(play.events());
+            assertEquals(times.stream().sorted().toList(), times, "seed " + seed);
+        }
+    }
+
+    private static Pairs truth(List<Key> keys, BitSet down) {
+        Set<Pair> pairs = new HashSet<>();
+        down.stream().mapToObj(keys::get).forEach(key -> pairs.add(new Pair(key.row(), key.column())));
+        return Pairs.of(pairs);
+    }
+
+    /** Damages bytes on their way: changes them, loses them, doubles them. */
+    private static final class NoisyWire implements LinkSource {
+        private static final int ONE_IN = 1_000;
+
+        private final LinkSource source;
+        private final Random random;
+        private boolean noisy = true;
+        private int damaged;
+
+        NoisyWire(LinkSource source, Random random) {
+            this.source = source;
+            this.random = random;
+        }
+
+        void hush() {
+            noisy = false;
+        }
+
+        int damaged() {
+            return damaged;
+        }
+
+        @Override
+        public Stopwatch time() {
+            return source.time();
+        }
+
+        @Override
+        public Opened open() throws LinkDown {
+            Opened opened = source.open();
+            ByteLink link = opened.link();
+            return new Opened(opened.port(), new ByteLink() {
+                @Override
+                public int read(byte[] into, int timeoutMillis) throws LinkDown {
+                    byte[] clean = new byte[into.length / 2];
+                    int count = link.read(clean, timeoutMillis);
+                    byte[] worn = wear(Arrays.copyOf(clean, count));
+                    System.arraycopy(worn, 0, into, 0, worn.length);
+                    return worn.length;
+                }
+
+                @Override
+                public void write(byte[] bytes) throws LinkDown {
+                    link.write(wear(bytes));
+                }
+
+                @Override
+                public void close() {
+                    link.close();
+                }
+            });
+        }
+
+        private byte[] wear(byte[] bytes) {
+            ByteArrayOutputStream worn = new ByteArrayOutputStream();
+            for (byte next : bytes) {
+                if (!noisy || random.nextInt(ONE_IN) > 0) {
+                    worn.write(next);
+                    continue;
+                }
+                damaged++;
+                switch (random.nextInt(3)) {
+                    case 0 -> worn.write(random.nextInt(256));
+                    case 1 -> worn.writeBytes(new byte[] {next, next});
+                    default -> {}
+                }
+            }
+            return worn.toByteArray();
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package buzzout.probe;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import buzzout.circuit.Pair;
+import buzzout.plan.Key;
+import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+
+/** In real time; nothing is waited for longer than it takes. */
+class LiveProbeTest {
+    private static final Key K6 = TestBoard.key("K6");
+
+    private final BlockingQueue<ProbeEvent> events = new LinkedBlockingQueue<>();
+    private final SimulatedBoard board = SimulatedBoard.inRealTime(TestBoard.plan(), List.of(), 1);
+
+    @Test
+    void hands_events_on_through_a_press_and_a_replug() throws Exception {
+        try (LiveProbe probe = LiveProbe.start(TestBoard.plan(), board, events::add)) {
+            next(ProbeEvent.Found.class);
+            next(ProbeEvent.WholeState.class);
+            board.press(K6);
+            assertEquals(new Pair(1, 4), next(ProbeEvent.Closed.class).pair());
+            board.unplug();
+            next(ProbeEvent.LinkLost.class);
+            board.replug();
+            next(ProbeEvent.Found.class);
+            assertTrue(next(ProbeEvent.WholeState.class).pairs().contains(new Pair(1, 4)));
+            assertTrue(probe.isRunning());
+        }
+    }
+
+    @Test
+    void ends_its_thread_and_its_link_when_closed() throws Exception {
+        LiveProbe probe = LiveProbe.start(TestBoard.plan(), board, events::add);
+        next(ProbeEvent.WholeState.class);
+        probe.close();
+
+        assertFalse(probe.isRunning());
+        assertTrue(board.isLeft());
+    }
+
+    @Test
+    void says_so_when_the_program_itself_fails() throws Exception {
+        LinkSource faulty = () -> {
+            throw new IllegalStateException("a fault of ours");
+        };
+        LiveProbe probe = LiveProbe.start(TestBoard.plan(), faulty, events::add);
+        assertTrue(next(ProbeEvent.LinkLost.class).why().contains("a fault of ours"));
+        probe.close();
+        assertFalse(probe.isRunning());
+    }
+
+    private <T extends ProbeEvent> T next(Class<T> kind) throws InterruptedException {
+        while (true) {
+            ProbeEvent event = events.poll(10, TimeUnit.SECONDS);
+            assertTrue(event != null, () -> kind.getSimpleName() + " never came");
+            if (kind.isInstance(event)) {
+                return kind.cast(event);
+            }
+        }
+    }
+}
