@@ -74,9 +74,9 @@ class SessionCommandsTest {
 
     @Test
     void so_are_those_of_free_play() {
-        simulate("s.jsonl", "--free", "dead:Q", "bridge:C2:C3:A:S");
+        simulate("s.jsonl", "--free", "dead:J", "bridge:C2:C3:A:S");
         assertEquals(
-                Set.of("dead:Q", "bridge:C2:C3:A:S"),
+                Set.of("dead:J", "bridge:C2:C3:A:S"),
                 leading(line.run("diagnose", "s.jsonl", "--json").out()));
     }
 

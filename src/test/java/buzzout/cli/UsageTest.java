@@ -84,7 +84,7 @@ class UsageTest {
                 "check . | .: this is a folder, not a plan.",
                 "new 4by12 | \"4by12\" is no size of a board; write rows and columns such as 4x12.",
                 "new 40x40 | A board of 40x40 needs 80 pins; 63 is the most, so split the board.",
-                "new 4x4 --controller Z80 | Buzzout does not know the controller \"Z80\"; it knows ATmega32U4, ATmega328P, ATmega2560 and RP2040.",
+                "new 4x4 --controller Z80 | Buzzout does not know the controller \"Z80\"; it knows ATmega32U4, ATmega328P, RP2040, ATmega2560.",
                 "demo --fault dead:Hyper | Quayside 46 can have no fault \"dead:Hyper\"; `buzzout faults` lists those that it can have.",
                 "demo --seed x | Invalid value for option '--seed': \"x\" is not a whole number. `buzzout demo --help` shows what it takes.",
                 "netlist quayside.toml --fault x | Quayside 46 can have no fault \"x\"; `buzzout faults quayside.toml` lists those that it can have. PLAN comes before --fault.",

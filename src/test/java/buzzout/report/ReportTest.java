@@ -34,8 +34,8 @@ class ReportTest {
                 Quayside 46, unit Q-03, session of 2026-11-25 10:14
 
                 2 findings: 1 of 46 keys good, 45 untested.
-                  · untested     Q W E R T Y U I O P Back Tab A S D F G H J K L ; ' Shift Z X C V
-                                 B N M , . / Up Ctrl Log Band Alt Space Enter Mode Left Down
+                  · untested     Q W E R T Y U I O P Back Tab A S D F G H J K L ; ' Shift Z X C
+                                 V B N M , . / Up Ctrl Log Band Alt Space Enter Mode Left Down
                                  Right
 
                  1. R3 is open between M and ,. This is very likely (97 %).
@@ -83,7 +83,7 @@ class ReportTest {
         String json = DiagnosisJson.of(
                 "q.jsonl", Optional.of(outcome()), List.of(new LogProblem("q.jsonl", 7, "odd \u009b")));
         String keys = json.replaceAll(".*\"keys\":\\{(.*?)\\}.*", "$1");
-        assertEquals(46, keys.split(",\"", -1).length);
+        assertEquals(46, keys.split("\",\"", -1).length);
         assertEquals(
                 """
                 {"format":"buzzout-diagnosis","version":1,"log":"q.jsonl","verdict":"faulty","board":"Quayside 46",\
