@@ -33,18 +33,14 @@ final class Jar {
     static Result run(Path folder, String... arguments) throws IOException, InterruptedException {
         Path out = folder.resolve("out.txt");
         Path err = folder.resolve("err.txt");
-        Process process = piped(folder, arguments)
+        ProcessBuilder builder = new ProcessBuilder(command(arguments))
+                .directory(folder.toFile())
                 .redirectOutput(out.toFile())
-                .redirectError(err.toFile())
-                .start();
+                .redirectError(err.toFile());
+        builder.environment().put("LC_ALL", "C.UTF-8");
+        Process process = builder.start();
         process.getOutputStream().close();
         assertTrue(process.waitFor(2, TimeUnit.MINUTES), () -> String.join(" ", arguments) + " did not end");
         return new Result(process.exitValue(), Files.readString(out), Files.readString(err));
-    }
-
-    static ProcessBuilder piped(Path folder, String... arguments) {
-        ProcessBuilder builder = new ProcessBuilder(command(arguments)).directory(folder.toFile());
-        builder.environment().put("LC_ALL", "C.UTF-8");
-        return builder;
     }
 }

@@ -2,57 +2,60 @@ package buzzout.e2e;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 
-/** What a program without a terminal has said so far, and a way to answer it. */
+/** A program without a terminal: what it has said so far, and a way to answer it. */
 final class Spoken implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
     private static final int LOOK_MILLIS = 20;
 
     private final Process process;
-    private final StringBuffer said = new StringBuffer();
-    private final Thread listener = new Thread(this::listen, "listener");
+    private final Path said;
 
-    Spoken(Process process) {
+    private Spoken(Process process, Path said) {
         this.process = process;
-        listener.setDaemon(true);
-        listener.start();
+        this.said = said;
+    }
+
+    /** Runs a command in a folder; all that it says goes to a file there. */
+    static Spoken running(Path folder, List<String> command) throws IOException {
+        Path said = folder.resolve("said.txt");
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .redirectOutput(said.toFile());
+        builder.environment().put("LC_ALL", "C.UTF-8");
+        return new Spoken(builder.start(), said);
     }
 
     void type(String line) throws IOException {
         process.outputWriter(StandardCharsets.UTF_8).append(line).append('\n').flush();
     }
 
-    void await(String words) throws InterruptedException {
+    void await(String words) throws IOException, InterruptedException {
         long deadline = System.nanoTime() + PATIENCE.toNanos();
-        while (said.indexOf(words) < 0) {
-            assertTrue(System.nanoTime() < deadline, () -> "waited in vain for: " + words + "\n" + said);
+        while (!all().contains(words)) {
+            String all = all();
+            assertTrue(System.nanoTime() < deadline, () -> "waited in vain for: " + words + "\n" + all);
             Thread.sleep(LOOK_MILLIS);
         }
     }
 
-    /** All that it said, once it has ended. */
-    String all() throws InterruptedException {
-        listener.join(PATIENCE.toMillis());
-        return said.toString();
+    int status() throws InterruptedException {
+        return process.waitFor();
+    }
+
+    String all() throws IOException {
+        return Files.readString(said);
     }
 
     @Override
     public void close() {
         process.destroyForcibly();
-    }
-
-    private void listen() {
-        try (BufferedReader reader = process.inputReader(StandardCharsets.UTF_8)) {
-            for (int next = reader.read(); next >= 0; next = reader.read()) {
-                said.append((char) next);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }
