@@ -1,60 +1,89 @@
 package buzzout.probe;
 
-import buzzout.circuit.Bridge;
-import buzzout.circuit.DiodeReversed;
 import buzzout.circuit.Fault;
-import buzzout.circuit.SwitchHeld;
+import buzzout.circuit.Netlist;
 import buzzout.plan.Key;
-import buzzout.plan.Net;
-import buzzout.plan.Plan;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 
-/** The compiled sketch, executed by the sketch's bench, with {@link TestBoard} on its pins and a pty as its port. */
-final class SketchBench implements Bench {
-    private static final Path BUILD = Path.of(System.getProperty("buzzout.sketch.build", "probe-sketch/build"));
+/** The compiled sketch, executed by the sketch's bench, with a board on its pins and a pty as its port. */
+public final class SketchBench implements Bench {
+    private static final Path SKETCH = Path.of("probe-sketch");
+    private static final Path BUILD = SKETCH.resolve("build");
 
     private final Process process;
     private final BufferedReader answers;
-    private final Path port;
+    private final Path folder;
 
-    private SketchBench(Process process, Path port) {
+    private SketchBench(Process process, Path folder) {
         this.process = process;
         this.answers = process.inputReader(StandardCharsets.US_ASCII);
-        this.port = port;
+        this.folder = folder;
     }
 
-    static boolean isBuilt() {
-        return Files.isExecutable(BUILD.resolve("bench"));
+    /** Compiles the sketch and its bench; the end of what the build said where that cannot be done. */
+    public static Optional<String> build() throws IOException, InterruptedException {
+        try {
+            Process make = new ProcessBuilder("make", "-C", SKETCH.toString(), "bench")
+                    .redirectErrorStream(true)
+                    .start();
+            List<String> said = make.inputReader(StandardCharsets.UTF_8).lines().toList();
+            return make.waitFor() == 0
+                    ? Optional.empty()
+                    : Optional.of("make bench in probe-sketch failed: "
+                            + said.subList(Math.max(0, said.size() - 3), said.size()));
+        } catch (IOException e) {
+            return Optional.of("make cannot be run: " + e.getMessage());
+        }
     }
 
+    /** With {@link TestBoard} on its pins. */
     static SketchBench in(Path folder, Fault... faults) throws IOException {
-        Path wiring = Files.write(folder.resolve("wiring"), wiring(TestBoard.plan(), List.of(faults)));
-        Path port = folder.resolve("port");
+        return wired(folder, Netlist.text(TestBoard.plan(), List.of(faults)));
+    }
+
+    /** With a board on its pins, given as {@link Netlist} writes it; it keeps its files in this folder. */
+    public static SketchBench wired(Path folder, String wiring) throws IOException {
         Process process = new ProcessBuilder(
                         BUILD.resolve("bench").toString(),
                         BUILD.resolve("simulated.elf").toString(),
                         "--wiring",
-                        wiring.toString(),
+                        Files.writeString(folder.resolve("wiring"), wiring).toString(),
                         "--link",
-                        port.toString())
+                        folder.resolve("port").toString())
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
-        SketchBench bench = new SketchBench(process, port);
+        SketchBench bench = new SketchBench(process, folder);
         bench.expect("ok ready");
         return bench;
     }
 
+    /** The path of its serial port. */
+    public Path port() {
+        return folder.resolve("port");
+    }
+
+    /** Solders the board anew. */
+    public void rewire(String wiring) throws IOException {
+        tell("load " + Files.writeString(folder.resolve("wiring"), wiring));
+    }
+
+    /** Presses a key, releases it, and keeps hands off for a moment, in milliseconds of the probe's time. */
+    public void tap(Key key, int millis) throws IOException {
+        tell("tap " + key.name() + " " + millis);
+        tell("wait " + millis);
+    }
+
     @Override
     public LinkSource source() {
-        return new NamedPort(port.toString(), true);
+        return new NamedPort(port().toString(), true);
     }
 
     @Override
@@ -72,11 +101,11 @@ final class SketchBench implements Bench {
         tell("reset");
     }
 
-    void unplug() throws IOException {
+    public void unplug() throws IOException {
         tell("unplug");
     }
 
-    void replug() throws IOException {
+    public void replug() throws IOException {
         tell("replug");
     }
 
@@ -103,30 +132,5 @@ final class SketchBench implements Bench {
         if (!wanted.equals(answer)) {
             throw new UncheckedIOException(new IOException("the bench said " + answer + ", not " + wanted));
         }
-    }
-
-    /** Each net is one node, which is all that the contract's faults need. */
-    private static List<String> wiring(Plan plan, List<Fault> faults) {
-        List<String> lines = new ArrayList<>();
-        for (Net net : plan.nets()) {
-            lines.add("pin " + net.pin() + " " + net.name());
-        }
-        for (Key key : plan.keys()) {
-            String row = plan.row(key).name();
-            String column = plan.column(key).name();
-            boolean reversed = faults.contains(new DiodeReversed(key.index()));
-            lines.add("switch " + key.name() + " " + column + " in-" + key.name());
-            lines.add(reversed ? "diode " + row + " in-" + key.name() : "diode in-" + key.name() + " " + row);
-            if (faults.contains(new SwitchHeld(key.index()))) {
-                lines.add("wire " + column + " in-" + key.name());
-            }
-        }
-        for (Fault fault : faults) {
-            if (fault instanceof Bridge bridge) {
-                lines.add("wire " + plan.nets().get(bridge.net()).name() + " "
-                        + plan.nets().get(bridge.otherNet()).name());
-            }
-        }
-        return lines;
     }
 }

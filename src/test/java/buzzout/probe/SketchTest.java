@@ -1,11 +1,11 @@
 package buzzout.probe;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import buzzout.circuit.Fault;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
+import buzzout.e2e.Needs;
 import buzzout.plan.Key;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -13,14 +13,14 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The compiled sketch, executed, keeps the same contract. Needs {@code make bench} in {@code probe-sketch} first. */
+/** The compiled sketch, executed, keeps the same contract. */
 class SketchTest extends ProbeContract {
     @TempDir
     Path folder;
 
     @BeforeAll
-    static void needs_the_bench() {
-        assumeTrue(SketchBench.isBuilt(), "make bench in probe-sketch builds the sketch and its bench");
+    static void needs_the_bench() throws IOException, InterruptedException {
+        Needs.theSketchBench();
     }
 
     @Override
