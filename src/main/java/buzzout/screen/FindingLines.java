@@ -9,7 +9,7 @@ import buzzout.session.KeyState;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Findings as lines of text: all of the chosen one, the heads of the others. */
+/** Findings as lines of text: all of the chosen one, of the others what there is room for. */
 final class FindingLines {
     /** The members of a finding that are listed until it is chosen. */
     private static final int FEW = 3;
@@ -28,24 +28,52 @@ final class FindingLines {
         this.pen = pen;
     }
 
-    /** Lines that fit a pen's width, with one column to spare on both sides. */
+    /**
+     * Lines that fit a pen's width, with one column to spare on both sides. Where not all fits the pen's rows, the least
+     * probable findings lose their members first, and then their next step.
+     */
     static List<Line> of(View view, Pen pen) {
+        int findings = view.findings().size();
+        for (int members = findings; members > 0; members--) {
+            List<Line> lines = of(view, pen, members, findings);
+            if (lines.size() <= pen.rows()) {
+                return lines;
+            }
+        }
+        for (int next = findings; next > 0; next--) {
+            List<Line> lines = of(view, pen, 0, next);
+            if (lines.size() <= pen.rows()) {
+                return lines;
+            }
+        }
+        return of(view, pen, 0, 0);
+    }
+
+    /** With the members of so many findings, and the next step of so many. */
+    private static List<Line> of(View view, Pen pen, int members, int next) {
         FindingLines made = new FindingLines(view.plan(), pen);
         Diagnosis diagnosis = view.snapshot().diagnosis();
         diagnosis.troubles().forEach(trouble -> made.add(trouble, 2, Ink.STRONG, NONE));
         for (int index = 0; index < diagnosis.findings().size(); index++) {
             Finding finding = diagnosis.findings().get(index);
-            made.addFinding(
-                    finding, index, view.chosen().filter(finding::equals).isPresent());
+            if (view.chosen().filter(finding::equals).isPresent()) {
+                made.addWhole(finding, index);
+                continue;
+            }
+            if (index < members) {
+                made.addHead(finding, index, FEW);
+            } else {
+                made.addBrief(finding, index);
+            }
+            if (index < next) {
+                made.addNext(finding, index);
+            }
         }
         if (diagnosis.findings().isEmpty()) {
             made.add(nothing(view), 0, Ink.PLAIN, NONE);
         } else if (diagnosis.unexplored() >= 0.01) {
-            made.add(
-                    "Other explanations, not looked at: at most " + Likelihood.percent(diagnosis.unexplored()) + ".",
-                    0,
-                    Ink.PLAIN,
-                    NONE);
+            String most = Likelihood.percent(diagnosis.unexplored());
+            made.add("Other explanations, not looked at: at most " + most + ".", 0, Ink.PLAIN, NONE);
         }
         return made.lines;
     }
@@ -60,26 +88,45 @@ final class FindingLines {
         };
     }
 
-    private void addFinding(Finding finding, int index, boolean chosen) {
-        String head = (index + 1) + "  " + Likelihood.inWords(finding.probability()) + ": ";
+    private void addBrief(Finding finding, int index) {
+        String or = switch (finding.suspects().size()) {
+            case 1 -> "";
+            case 2 -> ", or another that looks alike so far";
+            default -> ", or " + (finding.suspects().size() - 1) + " others that look alike so far";
+        };
+        add(start(finding, index) + finding.first().fault().says(plan) + or, 3, Ink.STRONG, index);
+    }
+
+    private void addHead(Finding finding, int index, int most) {
         if (finding.suspects().size() == 1) {
-            add(head + finding.first().fault().says(plan), 3, Ink.STRONG, index);
+            addBrief(finding, index);
         } else {
-            add(head + "one of these, which look alike so far", 3, Ink.STRONG, index);
-            addSuspects(finding.suspects(), chosen ? finding.suspects().size() : FEW, index);
+            add(start(finding, index) + "one of these, which look alike so far", 3, Ink.STRONG, index);
+            addSuspects(finding.suspects(), most, index);
         }
-        if (chosen) {
-            finding.because().forEach(seen -> add("   Seen: " + seen, 9, Ink.PLAIN, index));
-            if (!finding.otherwise().isEmpty()) {
-                add("   Or, though that fits less well:", 3, Ink.PLAIN, index);
-                addSuspects(finding.otherwise(), finding.otherwise().size(), index);
-            }
-        }
+    }
+
+    private void addNext(Finding finding, int index) {
         finding.settle().ifPresent(next -> add("   Next: " + next, 9, Ink.PLAIN, index));
-        if (chosen && (finding.suspects().size() == 1 || finding.settle().isEmpty())) {
+    }
+
+    /** Everything about it; the repair only where it is clear what to repair, or nothing would make it clearer. */
+    private void addWhole(Finding finding, int index) {
+        addHead(finding, index, finding.suspects().size());
+        addNext(finding, index);
+        if (finding.suspects().size() == 1 || finding.settle().isEmpty()) {
             String repair = finding.first().fault().repair(plan);
             add("   Repair: unplug first. " + repair, 11, Ink.PLAIN, index);
         }
+        finding.because().forEach(seen -> add("   Seen: " + seen, 9, Ink.PLAIN, index));
+        if (!finding.otherwise().isEmpty()) {
+            add("   Or, though that fits less well:", 3, Ink.PLAIN, index);
+            addSuspects(finding.otherwise(), finding.otherwise().size(), index);
+        }
+    }
+
+    private static String start(Finding finding, int index) {
+        return (index + 1) + "  " + Likelihood.inWords(finding.probability()) + ": ";
     }
 
     private void addSuspects(List<Suspect> suspects, int most, int index) {

@@ -39,6 +39,13 @@ final class OwnTerminal extends UnixTerminal {
         }
     }
 
+    /** Cleared first: when tmux has been made larger meanwhile, it brings part of what was drawn back to the shell. */
+    @Override
+    public void exitPrivateMode() throws IOException {
+        clearScreen();
+        super.exitPrivateMode();
+    }
+
     /** Signals are restored with everything else that {@code stty} saved, so there is nothing to do to enable them. */
     @Override
     protected void keyStrokeSignalsEnabled(boolean enabled) throws IOException {

@@ -28,10 +28,6 @@ public final class SketchBench implements Bench {
         this.folder = folder;
     }
 
-    static boolean isBuilt() {
-        return Files.isExecutable(BUILD.resolve("bench"));
-    }
-
     /** Compiles the sketch and its bench; the end of what the build said where that cannot be done. */
     public static Optional<String> build() throws IOException, InterruptedException {
         try {
@@ -103,11 +99,6 @@ public final class SketchBench implements Bench {
     @Override
     public void reset() throws IOException {
         tell("reset");
-    }
-
-    String stats() throws IOException {
-        process.outputWriter(StandardCharsets.US_ASCII).append("stats\n").flush();
-        return answers.readLine();
     }
 
     public void unplug() throws IOException {

@@ -105,8 +105,17 @@ class TmuxTest {
         assertEquals(60, screen().lines().count());
         tmux("resize-window", "-x", "80", "-y", "24");
         await("the small board", () -> screen().contains("║Esc ·║"));
+        tmux("resize-window", "-x", "200", "-y", "60");
+        await("the large board again", () -> screen().contains("║       untested║") && screen().contains("? help"));
         tmux("send-keys", "C-c");
         assertRestored("Quit[]", 0);
+        assertEquals(
+                List.of("Quit[]", "left with 0"),
+                screen().lines()
+                        .filter(line -> !line.isBlank())
+                        .map(String::strip)
+                        .toList(),
+                "nothing drawn is left in the shell");
     }
 
     @Test
@@ -129,11 +138,18 @@ class TmuxTest {
         String screen = screen();
         assertTrue(screen.contains(said), screen);
         assertTrue(screen.contains("left with " + status), screen);
-        assertEquals(Files.readString(folder.resolve("before")), Files.readString(folder.resolve("after")));
+        assertEquals(settings("before"), settings("after"));
         assertEquals(
                 "cursor 1, other screen 0",
                 tmux("display", "-p", "cursor #{cursor_flag}, other screen #{alternate_on}")
                         .strip());
+    }
+
+    /** All that {@code stty -a} said, but for the size. */
+    private String settings(String when) throws IOException {
+        String said = Files.readString(folder.resolve(when));
+        assertTrue(said.contains("icanon"), said);
+        return said.replaceFirst("rows \\d+; columns \\d+;", "");
     }
 
     private String screen() {
