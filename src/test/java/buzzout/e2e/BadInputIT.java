@@ -61,7 +61,7 @@ class BadInputIT {
             List<String> run = Jar.command("run", "plan.toml", "--port", port, "--log", "log.jsonl");
             try (Tmux tmux = Tmux.running(folder, 80, 24, run)) {
                 tmux.await("not understood");
-                tmux.await("answers as a probe");
+                tmux.await("is not the probe sketch");
                 assertTrue(tmux.text().contains("0 of 46 good · 46 untested"), tmux.screen());
                 assertTrue(tmux.text().contains("Findings"), tmux.screen());
                 tmux.type("q");
@@ -79,10 +79,13 @@ class BadInputIT {
     void a_log_cut_off_anywhere_still_gives_what_it_holds() throws Exception {
         Jar.run(folder, "simulate", "plan.toml", "--fault", "reversed:O", "--log", "log.jsonl");
         byte[] whole = Files.readAllBytes(folder.resolve("log.jsonl"));
-        int header = new String(whole, StandardCharsets.UTF_8).indexOf('\n');
-        int pressed = new String(whole, StandardCharsets.UTF_8).indexOf("\"called\",\"key\":\"P\"");
+        String text = new String(whole, StandardCharsets.UTF_8);
+        int header = text.indexOf('\n');
+        int closed = text.indexOf("\"closed\"", text.indexOf("\"called\",\"key\":\"O\""));
+        int pressed = text.indexOf('\n', closed);
         List<String> words = new ArrayList<>(List.of("diagnose", "--json"));
-        List<Integer> cuts = new ArrayList<>(List.of(0, 1, header - 1, header, header + 1, whole.length - 1));
+        List<Integer> cuts =
+                new ArrayList<>(List.of(0, 1, header - 1, header, header + 1, pressed - 1, pressed, whole.length - 1));
         new Random(46).ints(60, 0, whole.length).forEach(cuts::add);
         for (int cut : cuts) {
             String name = "cut-" + cut + ".jsonl";

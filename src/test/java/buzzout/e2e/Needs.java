@@ -7,11 +7,11 @@ import buzzout.probe.SketchBench;
 import java.io.IOException;
 import java.util.Optional;
 
-/** What the end-to-end tests need of the machine. Without it they are skipped, but in CI they fail. */
-final class Needs {
+/** What tests need of the machine. Without it they are skipped, but in CI they fail. */
+public final class Needs {
     private Needs() {}
 
-    static void theSketchBench() throws IOException, InterruptedException {
+    public static void theSketchBench() throws IOException, InterruptedException {
         SketchBench.build().ifPresent(Needs::lacks);
     }
 
