@@ -51,10 +51,17 @@ final class Case {
 
     Hypothesis weigh(BitSet charged) {
         Forecast forecast = forecasts.of(charged);
-        double cost = weights(forecast).costs().values().stream()
-                .mapToDouble(Double::doubleValue)
-                .sum();
-        return new Hypothesis(charged, charges.logOdds(charged), forecast, cost);
+        return new Hypothesis(
+                charged, charges.logOdds(charged), forecast, weights(forecast).total());
+    }
+
+    /** The same hypothesis under the evidence at hand. */
+    Hypothesis again(Hypothesis hypothesis) {
+        return new Hypothesis(
+                hypothesis.charged(),
+                hypothesis.logPrior(),
+                hypothesis.forecast(),
+                weights(hypothesis.forecast()).total());
     }
 
     Hypothesis without(Hypothesis hypothesis, int fault) {

@@ -12,6 +12,7 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /** Every fault that can be charged on a plan's board, by number, with its prior and its place. Nets are bit sets. */
@@ -22,6 +23,7 @@ final class Charges {
 
     private final Plan plan;
     private final List<Fault> faults;
+    private final Map<Fault, Integer> numbers = new HashMap<>();
     private final double[] logOdds;
     private final double likeliestLogOdds;
     private final long[] nets;
@@ -64,6 +66,7 @@ final class Charges {
     }
 
     private void place(int number, Fault fault) {
+        numbers.put(fault, number);
         fault.nets(plan).forEach(net -> nets[number] |= 1L << net);
         held.set(number, fault.kind() == FaultKind.SWITCH_HELD);
         looping.set(number, LOOPING.contains(fault.kind()));
@@ -89,7 +92,7 @@ final class Charges {
     }
 
     int number(Fault fault) {
-        return faults.indexOf(fault);
+        return Objects.requireNonNull(numbers.get(fault));
     }
 
     int count() {

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +22,8 @@ public final class Engine {
     private static final Comparator<Map.Entry<Term, Double>> HEAVIEST_FIRST = Map.Entry.comparingByValue();
 
     private final Case board;
-    private BitSet last = new BitSet();
+    private Hypothesis explanation;
+    private List<Strand> strands = List.of();
 
     public Engine(Plan plan) {
         this(plan, Priors.judged());
@@ -31,30 +31,44 @@ public final class Engine {
 
     public Engine(Plan plan, Priors priors) {
         board = new Case(plan, priors);
+        explanation = board.weigh(new BitSet());
     }
 
     /** What is wrong, after this evidence. Fast when it only grew since the last call. */
     public Diagnosis weigh(Evidence evidence) {
         board.take(evidence);
-        Hypothesis explanation = firstExplanation();
+        Hypothesis again = board.again(explanation);
+        boolean asExpected = Math.abs(again.logLikelihood() - explanation.logLikelihood()) < 1e-9;
+        explanation = again;
+        strands = asExpected
+                ? strands.stream()
+                        .map(strand -> strand.again(board, explanation))
+                        .toList()
+                : unravelled();
+        List<Finding> findings = strands.stream()
+                .map(Strand::finding)
+                .sorted(Comparator.comparingDouble(Finding::probability).reversed())
+                .toList();
+        double unexplored =
+                strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
+        return new Diagnosis(findings, unexplored, Findings.troubles(board, explanation));
+    }
+
+    /** Finds the best explanation, and for each of its faults what could stand in for it. */
+    private List<Strand> unravelled() {
+        explanation = firstExplanation();
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            List<Finding> findings = new ArrayList<>();
+            List<Strand> found = new ArrayList<>();
             Hypothesis better = explanation;
-            double unexplored = 0;
             for (int fault : explanation.charged().stream().toArray()) {
-                Hypothesis base = board.without(explanation, fault);
-                Set<Term> duties = duties(base, explanation);
-                Search.Result result = Search.all(board, base, duties);
-                if (result.best().score() > better.score() + 1e-9) {
-                    better = result.best();
+                Strand strand = Strand.of(board, explanation, fault);
+                if (strand.result().best().score() > better.score() + 1e-9) {
+                    better = strand.result().best();
                 }
-                findings.add(Findings.of(board, explanation, fault, base, duties, result));
-                unexplored = Math.max(unexplored, Findings.unexplored(result));
+                found.add(strand);
             }
             if (better.charged().equals(explanation.charged())) {
-                last = explanation.charged();
-                findings.sort(Comparator.comparingDouble(Finding::probability).reversed());
-                return new Diagnosis(findings, unexplored, Findings.troubles(board, explanation));
+                return found;
             }
             explanation = explain(better, Search.Taste.WHOLE, HEAVIEST_FIRST);
         }
@@ -75,7 +89,7 @@ public final class Engine {
 
     /** The last explanation still, if it explains the new evidence too; else the best of several ways of looking. */
     private Hypothesis firstExplanation() {
-        Hypothesis same = thinned(board.weigh(last));
+        Hypothesis same = thinned(explanation);
         if (board.costs(same).isEmpty()) {
             return same;
         }
@@ -91,34 +105,22 @@ public final class Engine {
     }
 
     private Hypothesis explain(Hypothesis start, Search.Taste taste, Comparator<Map.Entry<Term, Double>> order) {
-        Hypothesis explanation = start;
+        Hypothesis sofar = start;
         Set<Term> slips = new HashSet<>();
         while (true) {
-            Optional<Term> owed = board.costs(explanation).entrySet().stream()
+            Optional<Term> owed = board.costs(sofar).entrySet().stream()
                     .filter(cost -> cost.getValue() < Slips.REPEAT && !slips.contains(cost.getKey()))
                     .min(order)
                     .map(Map.Entry::getKey);
             if (owed.isEmpty()) {
-                return thinned(explanation);
+                return thinned(sofar);
             }
-            Hypothesis found = Search.best(board, explanation, owed.get(), taste);
-            if (found.score() <= explanation.score()) {
+            Hypothesis found = Search.best(board, sofar, owed.get(), taste);
+            if (found.score() <= sofar.score()) {
                 slips.add(owed.get());
             } else {
-                explanation = found;
+                sofar = found;
             }
         }
-    }
-
-    /** What costs more when a fault is taken out of the explanation. */
-    private Set<Term> duties(Hypothesis base, Hypothesis explanation) {
-        Map<Term, Double> costs = board.costs(explanation);
-        Set<Term> duties = new LinkedHashSet<>();
-        board.costs(base).forEach((term, cost) -> {
-            if (cost < costs.getOrDefault(term, 0.0) - 1e-9) {
-                duties.add(term);
-            }
-        });
-        return duties;
     }
 }

@@ -2,9 +2,11 @@ package buzzout.diagnosis;
 
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -17,13 +19,16 @@ final class Settle {
     private static final int MOST_READINGS = 2;
 
     private final Case board;
-    private final Hypothesis base;
     private final List<Suspect> suspects;
+    private final Map<Suspect, Forecast> forecasts = new HashMap<>();
 
     private Settle(Case board, Hypothesis base, List<Suspect> suspects) {
         this.board = board;
-        this.base = base;
         this.suspects = suspects;
+        for (Suspect suspect : suspects) {
+            int number = board.charges().number(suspect.fault());
+            forecasts.put(suspect, board.forecasts().with(base.charged(), base.forecast(), number));
+        }
     }
 
     /** The press whose outcomes divide the suspects most evenly by probability; else readings with a meter. */
@@ -39,14 +44,19 @@ final class Settle {
     private Optional<String> byPress() {
         Key best = null;
         double leastDoubt = 1 - 1e-9;
+        double all = suspects.stream().mapToDouble(Suspect::probability).sum();
         for (Key key : board.plan().keys()) {
+            int first = answer(suspects.get(0), key);
+            if (board.ledger().isNamed(key.index())
+                    || suspects.stream().allMatch(suspect -> answer(suspect, key) == first)) {
+                continue;
+            }
             Map<Integer, List<Suspect>> outcomes = outcomes(key);
-            double all = suspects.stream().mapToDouble(Suspect::probability).sum();
             double doubt = outcomes.values().stream()
                     .mapToDouble(group -> Math.pow(
                             group.stream().mapToDouble(Suspect::probability).sum() / all, 2))
                     .sum();
-            if (doubt < leastDoubt && !board.ledger().isNamed(key.index())) {
+            if (doubt < leastDoubt) {
                 leastDoubt = doubt;
                 best = key;
             }
@@ -58,12 +68,11 @@ final class Settle {
     private Map<Integer, List<Suspect>> outcomes(Key key) {
         return suspects.stream()
                 .collect(Collectors.groupingBy(
-                        suspect -> forecast(suspect).answer(key.index()), LinkedHashMap::new, Collectors.toList()));
+                        suspect -> answer(suspect, key), LinkedHashMap::new, Collectors.toList()));
     }
 
-    private Forecast forecast(Suspect suspect) {
-        return board.forecasts()
-                .with(base.charged(), base.forecast(), board.charges().number(suspect.fault()));
+    private int answer(Suspect suspect, Key key) {
+        return Objects.requireNonNull(forecasts.get(suspect)).answer(key.index());
     }
 
     private String press(Key key) {

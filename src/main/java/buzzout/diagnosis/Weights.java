@@ -38,6 +38,30 @@ final class Weights {
         }
     }
 
+    /** What all terms cost together. */
+    double total() {
+        double total = ledger.quietCost(forecast.quiet());
+        for (int key = 0; key < forecast.keys(); key++) {
+            total += ledger.keyCost(key, forecast.answer(key));
+        }
+        if (ledger.matchesAnswers()) {
+            BitSet answers = answers();
+            for (int answer = answers.nextSetBit(0); answer >= 0; answer = answers.nextSetBit(answer + 1)) {
+                total += answerCost(answer);
+            }
+        }
+        return total;
+    }
+
+    /** The answers that came, and those that keys would give. */
+    private BitSet answers() {
+        BitSet answers = (BitSet) ledger.came().clone();
+        for (int key = 0; key < forecast.keys(); key++) {
+            answers.set(forecast.answer(key));
+        }
+        return answers;
+    }
+
     /** Every term that costs something. */
     Map<Term, Double> costs() {
         Map<Term, Double> costs = new LinkedHashMap<>();
@@ -46,11 +70,7 @@ final class Weights {
             put(costs, new Term.OfKey(key), ledger.keyCost(key, forecast.answer(key)));
         }
         if (ledger.matchesAnswers()) {
-            BitSet answers = (BitSet) ledger.came().clone();
-            for (int key = 0; key < forecast.keys(); key++) {
-                answers.set(forecast.answer(key));
-            }
-            answers.stream().forEach(answer -> put(costs, new Term.OfAnswer(answer), answerCost(answer)));
+            answers().stream().forEach(answer -> put(costs, new Term.OfAnswer(answer), answerCost(answer)));
         }
         return costs;
     }

@@ -1,0 +1,52 @@
+package buzzout.diagnosis;
+
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * One fault of an explanation, with everything that could stand in for it.
+ *
+ * @param base the explanation without the fault
+ * @param duties the terms that cost more without it
+ * @param result what explains those terms in its place
+ */
+record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result, Finding finding) {
+    static Strand of(Case board, Hypothesis explanation, int fault) {
+        Hypothesis base = board.without(explanation, fault);
+        Set<Term> duties = duties(board, base, explanation);
+        return of(board, explanation, fault, base, duties, Search.all(board, base, duties));
+    }
+
+    private static Strand of(
+            Case board, Hypothesis explanation, int fault, Hypothesis base, Set<Term> duties, Search.Result result) {
+        return new Strand(fault, base, duties, result, Findings.of(board, explanation, fault, base, duties, result));
+    }
+
+    /** The same strand after evidence that the explanation expected: others can only have lost weight. */
+    Strand again(Case board, Hypothesis explanation) {
+        List<Hypothesis> weighed = result.weighed().stream()
+                .map(board::again)
+                .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
+                .toList();
+        return of(board, explanation, fault, base, duties, new Search.Result(weighed, result.unexplored()));
+    }
+
+    /** At most how much of the probability was left unexplored. */
+    double unexplored() {
+        return Findings.unexplored(result);
+    }
+
+    private static Set<Term> duties(Case board, Hypothesis base, Hypothesis explanation) {
+        Map<Term, Double> costs = board.costs(explanation);
+        Set<Term> duties = new LinkedHashSet<>();
+        board.costs(base).forEach((term, cost) -> {
+            if (cost < costs.getOrDefault(term, 0.0) - 1e-9) {
+                duties.add(term);
+            }
+        });
+        return duties;
+    }
+}
