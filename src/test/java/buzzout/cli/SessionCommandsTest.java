@@ -36,7 +36,7 @@ class SessionCommandsTest {
         Result demo = line.run("demo", "--headless");
         assertEquals(1, demo.status(), demo.err());
         assertTrue(demo.out().startsWith("Quayside 46, unit Q-03\n\n3 findings: "), demo.out());
-        assertTrue(demo.out().contains("R3 is open between M and ,"), demo.out());
+        assertTrue(demo.out().contains("R3 is open between M and \",\""), demo.out());
         assertTrue(demo.out().contains("C2 and C3 are bridged between A and S"), demo.out());
         assertTrue(demo.out().contains("The diode of O sits the wrong way round"), demo.out());
         assertTrue(demo.out().contains("Unplug the board before you solder"), demo.out());

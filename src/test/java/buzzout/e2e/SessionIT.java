@@ -110,9 +110,8 @@ class SessionIT {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            quoteCharacter = '"',
             value = {
-                "open:R3:M:,       | R3 is open between M and ,              | 42",
+                "open:R3:M:,       | R3 is open between M and \",\"            | 42",
                 "bridge:C2:C3:A:S  | C2 and C3 are bridged                   | 46",
                 "reversed:O        | the diode of O sits the wrong way round | 46"
             })
@@ -140,7 +139,7 @@ class SessionIT {
             board.tapAllBut();
             tmux.await("Right pressed");
             tmux.type("e");
-            tmux.await("R3 is open between M and ,");
+            tmux.await("R3 is open between M and \",\"");
             tmux.await("C2 and C3 are bridged between A and S");
             tmux.await("the diode of O sits the wrong way round");
             for (String says : found("says")) {

@@ -38,12 +38,12 @@ class ReportTest {
                                  V B N M , . / Up Ctrl Log Band Alt Space Enter Mode Left Down
                                  Right
 
-                 1. R3 is open between M and ,. This is very likely (97 %).
+                 1. R3 is open between M and ",". This is very likely (97 %).
                     Seen: Nothing came from ,, ., / and Up.
                     It might also be, though that fits less well:
-                      - , never conducts: its switch, its diode or one of their joints is open
+                      - "," never conducts: its switch, its diode or one of their joints is open
                         (2 %)
-                    To repair: Unplug first. Reheat both joints of R3 between M and , (fifth
+                    To repair: Unplug first. Reheat both joints of R3 between M and "," (fifth
                         joint from the left and fourth joint from the left, solder side), or
                         replace the link.
 
@@ -90,15 +90,15 @@ class ReportTest {
                 "unit":"Q-03","started":"2026-11-25T10:14:05+01:00","states":{"untested":45,"good":1,"silent":0,\
                 "misplaced":0,"doubled":0,"reversed":0,"two-way":0,"held":0,"intermittent":0},"keys":{...},\
                 "findings":[{"probability":0.9712,"suspects":[{"code":"open:R3:M:,","kind":"open","says":"R3 is open \
-                between M and ,","repair":"Reheat both joints of R3 between M and , (fifth joint from the left and \
+                between M and \\",\\"","repair":"Reheat both joints of R3 between M and \\",\\" (fifth joint from the left and \
                 fourth joint from the left, solder side), or replace the link.","probability":0.9712}],"otherwise":\
-                [{"code":"dead:,","kind":"dead","says":", never conducts: its switch, its diode or one of their joints \
+                [{"code":"dead:,","kind":"dead","says":"\\",\\" never conducts: its switch, its diode or one of their joints \
                 is open","repair":"...","probability":0.02}],"because":["nothing came from ,, ., / and Up"],"settle":\
-                null,"repair":"Reheat both joints of R3 between M and , (fifth joint from the left and fourth joint \
+                null,"repair":"Reheat both joints of R3 between M and \\",\\" (fifth joint from the left and fourth joint \
                 from the left, solder side), or replace the link."}],"unexplored":0.02,"troubles":["Q closed R1→C9, \
                 perhaps another key was pressed"],"problems":["q.jsonl:7: odd \\u009b"]}""",
                 json.replace(keys, "...")
-                        .replaceAll("(\"dead:,\".*?\"repair\":\")[^\"]*", "$1...")
+                        .replaceAll("(\"dead:,\".*?\"repair\":\")(?:\\\\.|[^\"\\\\])*", "$1...")
                         .replaceAll(",\\{\"probability\":0\\.48,.*?\"\\}\\],\"unexplored", "],\"unexplored"));
     }
 
