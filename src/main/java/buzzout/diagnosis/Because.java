@@ -27,7 +27,7 @@ final class Because {
             if (term instanceof Term.Quiet) {
                 because.add(quiet(board, without));
             } else if (term instanceof Term.OfKey of) {
-                String name = plan.keys().get(of.key()).name();
+                String name = plan.keys().get(of.key()).spoken();
                 for (int answer : board.ledger().meant(of.key())) {
                     if (answer == Readings.NOTHING) {
                         silent.add(name);
@@ -54,7 +54,7 @@ final class Because {
         List<String> names = new ArrayList<>();
         plan.keys().stream()
                 .filter(key -> forecast.answer(key.index()) == answer)
-                .forEach(key -> names.add(key.name()));
+                .forEach(key -> names.add(key.spoken()));
         return names;
     }
 
@@ -72,7 +72,7 @@ final class Because {
     static String unexplained(Case board, Term term, Forecast forecast) {
         Plan plan = board.plan();
         if (term instanceof Term.OfKey of) {
-            String name = plan.keys().get(of.key()).name();
+            String name = plan.keys().get(of.key()).spoken();
             return board.ledger().meant(of.key()).stream()
                             .map(answer -> answer == Readings.NOTHING
                                     ? "nothing came from " + name

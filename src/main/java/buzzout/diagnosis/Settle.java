@@ -34,7 +34,7 @@ final class Settle {
                 bestKey = key;
             }
         }
-        return bestKey == null ? Optional.of(byMeter(plan, suspects)) : Optional.of("press " + bestKey.name());
+        return bestKey == null ? Optional.of(byMeter(plan, suspects)) : Optional.of("press " + bestKey.spoken());
     }
 
     private static Forecast forecast(Case board, Hypothesis base, Suspect suspect) {
