@@ -87,6 +87,13 @@ public record Bridge(int net, int key, int otherNet, int otherKey) implements Fa
     }
 
     @Override
+    public String meter(Plan plan) {
+        return "from " + plan.nets().get(net).name() + " to "
+                + plan.nets().get(otherNet).name()
+                + ": a beep says that they meet, but not where; look along both under a lens";
+    }
+
+    @Override
     public String repair(Plan plan) {
         Net on = plan.nets().get(net);
         return "Look for a solder bridge, a stray leg or melted insulation between " + on.name() + " and "

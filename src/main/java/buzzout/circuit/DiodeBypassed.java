@@ -48,6 +48,12 @@ public record DiodeBypassed(int key) implements Fault {
     }
 
     @Override
+    public String meter(Plan plan) {
+        return "across the diode of " + plan.keys().get(key).spoken()
+                + " in the diode range: near 0 V both ways round means that it is bypassed";
+    }
+
+    @Override
     public String repair(Plan plan) {
         return "Look for solder or a leg across the diode of "
                 + plan.keys().get(key).spoken() + "; if there is none, replace the diode.";

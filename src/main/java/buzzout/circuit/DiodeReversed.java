@@ -48,6 +48,13 @@ public record DiodeReversed(int key) implements Fault {
     }
 
     @Override
+    public String meter(Plan plan) {
+        return "across the diode of " + plan.keys().get(key).spoken()
+                + " in the diode range: a reading near 0.6 V with the red tip on the "
+                + "stripe's end means that it sits the wrong way round";
+    }
+
+    @Override
     public String repair(Plan plan) {
         return "Unsolder the diode of " + plan.keys().get(key).spoken() + " and turn it, so that its stripe faces the "
                 + plan.stripe().word() + ".";

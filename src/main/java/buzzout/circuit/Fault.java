@@ -45,6 +45,9 @@ public sealed interface Fault
     /** What is wrong and where, as the end of a sentence: {@code R2 is open between Q and W}. */
     String says(Plan plan);
 
+    /** Where to put a meter's tips, power off, and what the reading would mean. */
+    String meter(Plan plan);
+
     /** What to do about it, as a sentence for a person with an iron. */
     String repair(Plan plan);
 }

@@ -53,6 +53,13 @@ public record KeyOpen(int key) implements Fault {
     }
 
     @Override
+    public String meter(Plan plan) {
+        return "from row to column of " + plan.keys().get(key).spoken()
+                + " with the key held, in the diode range: no reading either way round "
+                + "means that its switch, its diode or a joint of theirs is open";
+    }
+
+    @Override
     public String repair(Plan plan) {
         return "Reheat the switch pins and both ends of the diode of "
                 + plan.keys().get(key).spoken() + "; if it stays silent, replace the diode, then the switch.";

@@ -45,6 +45,14 @@ public record LeadOff(int net) implements Fault {
     }
 
     @Override
+    public String meter(Plan plan) {
+        Net on = plan.nets().get(net);
+        return "from controller pin " + on.pin() + " to the "
+                + SolderSide.keyAt(plan, on, on.leadJoint()).spoken() + " joint of " + on.name()
+                + ": no beep means that the lead is off";
+    }
+
+    @Override
     public String repair(Plan plan) {
         Net on = plan.nets().get(net);
         return "Reheat the lead of " + on.name() + " at the "

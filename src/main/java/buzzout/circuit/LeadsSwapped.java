@@ -50,6 +50,14 @@ public record LeadsSwapped(int net, int otherNet) implements Fault {
     }
 
     @Override
+    public String meter(Plan plan) {
+        Net one = plan.nets().get(net);
+        Net other = plan.nets().get(otherNet);
+        return "from controller pin " + one.pin() + " to " + other.name() + ": a beep means that the leads of "
+                + one.name() + " and " + other.name() + " are swapped";
+    }
+
+    @Override
     public String repair(Plan plan) {
         Net one = plan.nets().get(net);
         Net other = plan.nets().get(otherNet);

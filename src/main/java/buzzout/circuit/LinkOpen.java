@@ -55,6 +55,13 @@ public record LinkOpen(int net, int link, boolean jumper) implements Fault {
     }
 
     @Override
+    public String meter(Plan plan) {
+        Net on = plan.nets().get(net);
+        return "from joint to joint of " + on.name() + " between " + SolderSide.between(plan, on, planned(plan))
+                + ": no beep means that it is open there";
+    }
+
+    @Override
     public String repair(Plan plan) {
         Net on = plan.nets().get(net);
         return "Reheat both joints of " + on.name() + " between " + SolderSide.between(plan, on, planned(plan)) + " ("

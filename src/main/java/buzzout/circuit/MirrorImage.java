@@ -48,6 +48,13 @@ public record MirrorImage() implements Fault {
     }
 
     @Override
+    public String meter(Plan plan) {
+        var columns = plan.nets(NetKind.COLUMN);
+        return "from controller pin " + columns.get(0).pin() + " to "
+                + columns.get(columns.size() - 1).name() + ": a beep means that the board is mirrored";
+    }
+
+    @Override
     public String repair(Plan plan) {
         return "Turn the order of the column leads at the controller round, or accept the board as wired.";
     }

@@ -44,6 +44,12 @@ public record PinDragged(int net) implements Fault {
     }
 
     @Override
+    public String meter(Plan plan) {
+        Net on = plan.nets().get(net);
+        return "from controller pin " + on.pin() + " to ground in the diode range: a reading near 2 V means a LED";
+    }
+
+    @Override
     public String repair(Plan plan) {
         Net on = plan.nets().get(net);
         return "Look for a LED or a strap on pin " + on.pin() + " (" + on.name()

@@ -44,6 +44,12 @@ public record PinLow(int net) implements Fault {
     }
 
     @Override
+    public String meter(Plan plan) {
+        Net on = plan.nets().get(net);
+        return "from controller pin " + on.pin() + " to ground: a beep means that it is held low";
+    }
+
+    @Override
     public String repair(Plan plan) {
         Net on = plan.nets().get(net);
         return "Look for solder or a wire between pin " + on.pin() + " (" + on.name()

@@ -43,6 +43,12 @@ public record StripesTurned() implements Fault {
     }
 
     @Override
+    public String meter(Plan plan) {
+        return "across any diode in the diode range: a reading near 0.6 V with the red tip on the stripe's end means "
+                + "that the diodes sit the other way round";
+    }
+
+    @Override
     public String repair(Plan plan) {
         return "Nothing needs the iron: set stripe = \"" + plan.stripe().other().word()
                 + "\" in the plan and tell the firmware the same.";

@@ -48,6 +48,11 @@ public record SwitchHeld(int key) implements Fault {
     }
 
     @Override
+    public String meter(Plan plan) {
+        return "across the switch of " + plan.keys().get(key).spoken() + ", unpressed: a beep means that it is held";
+    }
+
+    @Override
     public String repair(Plan plan) {
         return "Free the key " + plan.keys().get(key).spoken()
                 + " if it is stuck, look for solder across its two switch pins, else replace the switch.";

@@ -78,6 +78,12 @@ public record WrongNet(int key, NetKind strayed, int atKey) implements Fault {
     }
 
     @Override
+    public String meter(Plan plan) {
+        return "from the " + strayed.word() + " end of " + plan.keys().get(key).spoken() + " to "
+                + wrong(plan).name() + ": a beep means that it is wired there";
+    }
+
+    @Override
     public String repair(Plan plan) {
         return "Move the " + strayed.word() + " end of " + plan.keys().get(key).spoken() + " from "
                 + wrong(plan).name() + " to " + right(plan).name() + ".";

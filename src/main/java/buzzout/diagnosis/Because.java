@@ -90,7 +90,7 @@ final class Because {
         return quiet(board, forecast) + ", which no known fault explains; do the quiet check once more, hands off";
     }
 
-    private static String pairs(Case board, int answer) {
+    static String pairs(Case board, int answer) {
         return pairs(board.plan(), board.readings().reading(answer).low());
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -112,7 +113,7 @@ public final class Engine {
     /** What costs more when a fault is taken out of the explanation. */
     private Set<Term> duties(Hypothesis base, Hypothesis explanation) {
         Map<Term, Double> costs = board.costs(explanation);
-        Set<Term> duties = new HashSet<>();
+        Set<Term> duties = new LinkedHashSet<>();
         board.costs(base).forEach((term, cost) -> {
             if (cost < costs.getOrDefault(term, 0.0) - 1e-9) {
                 duties.add(term);

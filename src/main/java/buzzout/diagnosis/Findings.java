@@ -56,7 +56,7 @@ final class Findings {
                 otherwise,
                 Math.min(1, probability),
                 Because.of(board, duties, base.forecast()),
-                Settle.next(board, suspects, base));
+                Settle.next(board, suspects, otherwise, base));
     }
 
     private static double total(Search.Result result) {
