@@ -13,7 +13,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "new", description = "Print a commented plan to start from: buzzout new 4x12 > myboard.toml")
+@Command(
+        name = "new",
+        description = {"Print a commented plan to start from.", "For example: buzzout new 4x12 > mine.toml"})
 final class NewCommand implements Callable<Integer> {
     private static final Pattern SIZE = Pattern.compile("(\\d{1,3})[xX](\\d{1,3})");
 

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -57,7 +58,11 @@ final class Program {
             boolean command = !exception.getCommandLine().getSubcommands().isEmpty();
             return command ? "There is no command \"" + word + "\"." : "\"" + word + "\" is one word too many.";
         }
-        return Sentence.of(String.valueOf(exception.getMessage()));
+        String order = exception instanceof MissingParameterException
+                        && exception.getCommandLine().getCommandSpec().findOption("--fault") != null
+                ? " PLAN comes before --fault."
+                : "";
+        return Sentence.of(String.valueOf(exception.getMessage())) + order;
     }
 
     private static long wholeNumber(String text) {

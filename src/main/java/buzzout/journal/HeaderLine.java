@@ -5,6 +5,7 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
 import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -21,7 +22,9 @@ final class HeaderLine {
         line.addProperty("format", FORMAT);
         line.addProperty("version", VERSION);
         header.program().ifPresent(program -> line.addProperty("program", program));
-        header.started().ifPresent(started -> line.addProperty("started", started.toString()));
+        header.started()
+                .ifPresent(
+                        started -> line.addProperty("started", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(started)));
         header.unit().ifPresent(unit -> line.addProperty("unit", unit));
         header.planFile().ifPresent(file -> line.addProperty("planFile", file));
         line.addProperty("plan", header.planText());

@@ -2,6 +2,10 @@ package buzzout.probe;
 
 import com.fazecast.jSerialComm.SerialPort;
 import com.fazecast.jSerialComm.SerialPortInvalidPortException;
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +41,7 @@ public final class SerialPorts {
     public static ByteLink open(String path, boolean raiseDtr) throws LinkDown {
         SerialPort port;
         try {
-            port = SerialPort.getCommPort(path);
+            port = SerialPort.getCommPort(exact(path));
         } catch (SerialPortInvalidPortException none) {
             throw new LinkDown(PortTrouble.missing(path));
         }
@@ -53,6 +57,23 @@ public final class SerialPorts {
             throw new LinkDown(PortTrouble.notOpened(path, port.getLastErrorCode()));
         }
         return new SerialLink(path, port);
+    }
+
+    /**
+     * The path without links on its way: of a path that leads nowhere, the library takes the last name for one under
+     * {@code /dev}, which may be another port or the person's own terminal. A bare name, such as {@code COM3}, stays.
+     */
+    private static String exact(String path) throws LinkDown {
+        if (path.indexOf('/') < 0) {
+            return path;
+        }
+        try {
+            return Path.of(path).toRealPath().toString();
+        } catch (NoSuchFileException | InvalidPathException none) {
+            throw new LinkDown(PortTrouble.missing(path));
+        } catch (IOException unknown) {
+            throw new LinkDown(PortTrouble.permission(path).orElseGet(() -> PortTrouble.missing(path)));
+        }
     }
 
     private static Port describe(SerialPort port) {

@@ -14,6 +14,7 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 
@@ -44,7 +45,7 @@ public final class DiagnosisJson {
         Plan plan = outcome.plan();
         document.addProperty("board", plan.name());
         document.add("unit", orNull(outcome.unit()));
-        document.add("started", orNull(outcome.started().map(Object::toString)));
+        document.add("started", orNull(outcome.started().map(DateTimeFormatter.ISO_OFFSET_DATE_TIME::format)));
         document.add("states", states(outcome.session()));
         document.add("keys", keys(outcome.session()));
         JsonArray findings = new JsonArray();

@@ -88,6 +88,7 @@ class UsageTest {
                 "demo --fault dead:Hyper | Quayside 46 can have no fault \"dead:Hyper\"; `buzzout faults` lists those that it can have.",
                 "demo --seed x | Invalid value for option '--seed': \"x\" is not a whole number. `buzzout demo --help` shows what it takes.",
                 "netlist quayside.toml --fault x | Quayside 46 can have no fault \"x\"; `buzzout faults quayside.toml` lists those that it can have. PLAN comes before --fault.",
+                "netlist --fault dead:Q quayside.toml | Missing required parameter: 'PLAN'. PLAN comes before --fault. `buzzout netlist --help` shows what it takes.",
                 "replay none.jsonl | none.jsonl: there is no such file",
                 "replay quayside.toml | quayside.toml:1: the line is not one JSON object; nothing else can be read without the plan in this line",
                 "format plan | There is no format \"plan\"; there are `log` and `diagnosis`.",

@@ -2,6 +2,7 @@ package buzzout.probe;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -31,6 +32,16 @@ class PortTroubleTest {
                 : "run `sudo usermod -aG " + group + " $USER`, log out and in again.";
 
         assertEquals("This user may not open " + device + ": " + command, PortTrouble.notOpened(device.toString(), 13));
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void never_takes_a_device_of_the_same_name_for_a_path_that_leads_nowhere() {
+        String path = folder.resolve("null").toString();
+
+        LinkDown down = assertThrows(LinkDown.class, () -> SerialPorts.open(path, true));
+
+        assertEquals(PortTrouble.missing(path), down.why());
     }
 
     @Test

@@ -87,7 +87,7 @@ class ReportTest {
         assertEquals(
                 """
                 {"format":"buzzout-diagnosis","version":1,"log":"q.jsonl","verdict":"faulty","board":"Quayside 46",\
-                "unit":"Q-03","started":"2026-11-25T10:14:05+01:00","states":{"untested":45,"good":1,"silent":0,\
+                "unit":"Q-03","started":"2026-11-25T10:14:00+01:00","states":{"untested":45,"good":1,"silent":0,\
                 "misplaced":0,"doubled":0,"reversed":0,"two-way":0,"held":0,"intermittent":0},"keys":{...},\
                 "findings":[{"probability":0.9712,"suspects":[{"code":"open:R3:M:,","kind":"open","says":"R3 is open \
                 between M and \\",\\"","repair":"Reheat both joints of R3 between M and \\",\\" (fifth joint from the left and \
@@ -148,7 +148,7 @@ class ReportTest {
                 List.of(open, reversed), 0.02, List.of("Q closed R1→C9, perhaps another key was pressed"));
         return new Outcome(
                 Optional.of("Q-03"),
-                Optional.of(OffsetDateTime.parse("2026-11-25T10:14:05+01:00")),
+                Optional.of(OffsetDateTime.parse("2026-11-25T10:14:00+01:00")),
                 session(),
                 diagnosis);
     }

@@ -22,7 +22,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class PictureTest {
     private static final Path FOLDER = Path.of("src/test/resources/buzzout/screen");
-    private static final Path FRONT_PAGE = Path.of("docs/screen.svg");
 
     private static final ProbeEvent UNPLUGGED =
             new ProbeEvent.LinkLost("the probe was unplugged; plug it in again and the session goes on.");
@@ -89,17 +88,6 @@ class PictureTest {
             Files.writeString(file, text);
         }
         assertEquals(Files.readString(file), text);
-    }
-
-    @Test
-    void the_picture_on_the_front_page_is_what_the_screen_looks_like() throws IOException {
-        String svg = Svg.of(
-                Picture.of(Views.midSession(Views.FULL), 80, 24).image(), "Buzzout in mid-session on a Quayside 46");
-        if ("write".equals(System.getProperty("buzzout.pictures"))) {
-            Files.createDirectories(FRONT_PAGE.toAbsolutePath().getParent());
-            Files.writeString(FRONT_PAGE, svg);
-        }
-        assertEquals(Files.readString(FRONT_PAGE), svg);
     }
 
     @ParameterizedTest
