@@ -82,16 +82,20 @@ public record Bridge(int net, int key, int otherNet, int otherKey) implements Fa
         String nets = plan.nets().get(net).name() + " and "
                 + plan.nets().get(otherNet).name() + " are bridged";
         return key == otherKey
-                ? nets + " at " + name(plan, key)
-                : nets + " between " + name(plan, key) + " and " + name(plan, otherKey);
+                ? nets + " at " + spoken(plan, key)
+                : nets + " between " + spoken(plan, key) + " and " + spoken(plan, otherKey);
     }
 
     @Override
     public String repair(Plan plan) {
         Net on = plan.nets().get(net);
         return "Look for a solder bridge, a stray leg or melted insulation between " + on.name() + " and "
-                + plan.nets().get(otherNet).name() + " near " + name(plan, key) + " ("
+                + plan.nets().get(otherNet).name() + " near " + spoken(plan, key) + " ("
                 + SolderSide.joint(plan, on, on.jointOf(key)) + " of " + on.name() + ", solder side), and clear it.";
+    }
+
+    private static String spoken(Plan plan, int key) {
+        return plan.keys().get(key).spoken();
     }
 
     private static String name(Plan plan, int key) {

@@ -44,12 +44,12 @@ public record DiodeBypassed(int key) implements Fault {
 
     @Override
     public String says(Plan plan) {
-        return "the diode of " + plan.keys().get(key).name() + " is bypassed, so that current flows both ways";
+        return "the diode of " + plan.keys().get(key).spoken() + " is bypassed, so that current flows both ways";
     }
 
     @Override
     public String repair(Plan plan) {
         return "Look for solder or a leg across the diode of "
-                + plan.keys().get(key).name() + "; if there is none, replace the diode.";
+                + plan.keys().get(key).spoken() + "; if there is none, replace the diode.";
     }
 }

@@ -44,12 +44,12 @@ public record DiodeReversed(int key) implements Fault {
 
     @Override
     public String says(Plan plan) {
-        return "the diode of " + plan.keys().get(key).name() + " sits the wrong way round";
+        return "the diode of " + plan.keys().get(key).spoken() + " sits the wrong way round";
     }
 
     @Override
     public String repair(Plan plan) {
-        return "Unsolder the diode of " + plan.keys().get(key).name() + " and turn it, so that its stripe faces the "
+        return "Unsolder the diode of " + plan.keys().get(key).spoken() + " and turn it, so that its stripe faces the "
                 + plan.stripe().word() + ".";
     }
 }

@@ -49,12 +49,12 @@ public record KeyOpen(int key) implements Fault {
 
     @Override
     public String says(Plan plan) {
-        return plan.keys().get(key).name() + " never conducts: its switch, its diode or one of their joints is open";
+        return plan.keys().get(key).spoken() + " never conducts: its switch, its diode or one of their joints is open";
     }
 
     @Override
     public String repair(Plan plan) {
         return "Reheat the switch pins and both ends of the diode of "
-                + plan.keys().get(key).name() + "; if it stays silent, replace the diode, then the switch.";
+                + plan.keys().get(key).spoken() + "; if it stays silent, replace the diode, then the switch.";
     }
 }

@@ -48,7 +48,7 @@ public record LeadOff(int net) implements Fault {
     public String repair(Plan plan) {
         Net on = plan.nets().get(net);
         return "Reheat the lead of " + on.name() + " at the "
-                + SolderSide.keyAt(plan, on, on.leadJoint()).name()
+                + SolderSide.keyAt(plan, on, on.leadJoint()).spoken()
                 + " joint (" + SolderSide.joint(plan, on, on.leadJoint()) + ", solder side) and at controller pin "
                 + on.pin() + ".";
     }

@@ -44,12 +44,12 @@ public record SwitchHeld(int key) implements Fault {
 
     @Override
     public String says(Plan plan) {
-        return "the switch of " + plan.keys().get(key).name() + " conducts without a press";
+        return "the switch of " + plan.keys().get(key).spoken() + " conducts without a press";
     }
 
     @Override
     public String repair(Plan plan) {
-        return "Free the key " + plan.keys().get(key).name()
+        return "Free the key " + plan.keys().get(key).spoken()
                 + " if it is stuck, look for solder across its two switch pins, else replace the switch.";
     }
 }

@@ -73,13 +73,13 @@ public record WrongNet(int key, NetKind strayed, int atKey) implements Fault {
 
     @Override
     public String says(Plan plan) {
-        return plan.keys().get(key).name() + " is wired to " + wrong(plan).name() + " instead of "
+        return plan.keys().get(key).spoken() + " is wired to " + wrong(plan).name() + " instead of "
                 + right(plan).name();
     }
 
     @Override
     public String repair(Plan plan) {
-        return "Move the " + strayed.word() + " end of " + plan.keys().get(key).name() + " from "
+        return "Move the " + strayed.word() + " end of " + plan.keys().get(key).spoken() + " from "
                 + wrong(plan).name() + " to " + right(plan).name() + ".";
     }
 

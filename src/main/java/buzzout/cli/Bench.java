@@ -15,16 +15,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A session as it happens: each event goes into the journal, then into the session, and then the evidence is weighed.
- * Where the journal cannot be written, the session goes on, and whatever is unwritten is tried again. One thread gives it events; any may ask what is known now.
+ * A session as it happens: each event goes into the journal, then into the session. Where the journal cannot be written,
+ * the session goes on, and what is unwritten is tried again. One thread gives it events, one may weigh the evidence
+ * meanwhile, and any may ask what is known now.
  */
 final class Bench {
     private final Journal journal;
     private final Engine engine;
     private final QuietCheck quietCheck = new QuietCheck();
     private final List<Event> unwritten = new ArrayList<>();
-    private Evidence weighed = Evidence.NONE;
     private volatile Snapshot now;
+    private Evidence weighed = Evidence.NONE;
 
     Bench(LoadedPlan loaded, Journal journal) {
         this.journal = journal;
@@ -32,12 +33,16 @@ final class Bench {
         this.now = Snapshot.of(loaded.plan());
     }
 
-    /** Takes events in; when it returns, they are on the disk, or a warning says that they are not, and why. */
+    Snapshot now() {
+        return now;
+    }
+
+    /** Takes events in; then they are on the disk, or a warning says that they are not, and why. */
     void take(List<Event> events) {
         if (events.isEmpty()) {
             return;
         }
-        Optional<LogNotWritten> trouble = written(events);
+        Optional<String> warning = written(events).map(LogNotWritten::sentence);
         Session session = now.session();
         EventLines lines = now.events();
         for (Event event : events) {
@@ -46,13 +51,27 @@ final class Bench {
             quietCheck.after(after, event);
             session = after;
         }
-        now = new Snapshot(session, weighed(session), lines, trouble.map(LogNotWritten::sentence));
+        synchronized (this) {
+            now = new Snapshot(session, now.diagnosis(), lines, warning);
+        }
     }
 
     /** Lets the time be so many milliseconds since the session began: the quiet check may be over by then. */
     void passTime(long nowMillis) {
         if (quietCheck.isOver(nowMillis)) {
             take(List.of(new Event.ByPerson(nowMillis, new Action.QuietCheckDone())));
+        }
+    }
+
+    /** Weighs the evidence, where there is any that is new. */
+    void weigh() {
+        Evidence evidence = now.session().evidence();
+        if (!evidence.equals(weighed)) {
+            weighed = evidence;
+            Diagnosis diagnosis = engine.weigh(evidence);
+            synchronized (this) {
+                now = new Snapshot(now.session(), diagnosis, now.events(), now.warning());
+            }
         }
     }
 
@@ -72,18 +91,5 @@ final class Bench {
         } catch (LogNotWritten e) {
             return Optional.of(e);
         }
-    }
-
-    Snapshot now() {
-        return now;
-    }
-
-    private Diagnosis weighed(Session session) {
-        Evidence evidence = session.evidence();
-        if (evidence.equals(weighed)) {
-            return now.diagnosis();
-        }
-        weighed = evidence;
-        return engine.weigh(evidence);
     }
 }

@@ -35,7 +35,7 @@ final class DemoCommand implements Callable<Integer> {
             names = "--fault",
             paramLabel = "CODE",
             arity = "1..*",
-            description = "Other faults for the board; `new` and `faults` show how their codes are made.")
+            description = "Other faults than its own; `faults` lists them.")
     private List<String> codes = FAULTS;
 
     @Option(

@@ -3,6 +3,7 @@ package buzzout.cli;
 import buzzout.circuit.Catalogue;
 import buzzout.circuit.Fault;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -18,8 +19,8 @@ final class FaultsCommand implements Callable<Integer> {
     @Mixin
     Common common = new Common();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
-    private String file = "";
+    @Parameters(paramLabel = "PLAN", arity = "0..1", description = "The plan, a TOML file; the demo's unless given.")
+    private Optional<String> file = Optional.empty();
 
     FaultsCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -27,7 +28,7 @@ final class FaultsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Failure {
-        LoadedPlan loaded = LoadedPlan.from(surroundings, file);
+        LoadedPlan loaded = file.isPresent() ? LoadedPlan.from(surroundings, file.get()) : LoadedPlan.quayside();
         List<Fault> faults = Catalogue.of(loaded.plan());
         int widest = faults.stream()
                 .mapToInt(fault -> fault.code(loaded.plan()).length())

@@ -12,10 +12,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.IntConsumer;
 
-/** A bench in real time: one queue of what the probe and the person did, and one thread that takes it in. */
+/** A bench in real time: one queue of what the probe and the person did, one thread that takes it in, and one that weighs it. */
 final class LiveBench implements Source {
     private static final int MILLIS_A_LOOK = 50;
     private static final int MOST_AT_ONCE = 1_000;
@@ -24,20 +26,27 @@ final class LiveBench implements Source {
     private final IntConsumer presser;
     private final BlockingQueue<Event> queue = new LinkedBlockingQueue<>();
     private final long startNanos = System.nanoTime();
-    private final Thread thread = new Thread(this::run, "bench");
+    private final Semaphore unweighed = new Semaphore(0);
+    private final Thread taking = new Thread(guarded(this::takeAll), "bench");
+    private final Thread weighing = new Thread(guarded(this::weighAll), "diagnosis");
+    private final AtomicLong given = new AtomicLong();
+    private final AtomicLong taken = new AtomicLong();
     private volatile Optional<RuntimeException> failure = Optional.empty();
+    private volatile boolean refused;
     private volatile boolean ended;
 
     private LiveBench(Bench bench, IntConsumer presser) {
         this.bench = bench;
         this.presser = presser;
-        thread.setDaemon(true);
+        taking.setDaemon(true);
+        weighing.setDaemon(true);
     }
 
     /** Starts to take events in; {@code presser} presses a key of a simulated board. */
     static LiveBench start(Bench bench, IntConsumer presser) {
         LiveBench live = new LiveBench(bench, presser);
-        live.thread.start();
+        live.taking.start();
+        live.weighing.start();
         return live;
     }
 
@@ -51,11 +60,12 @@ final class LiveBench implements Source {
     }
 
     void hear(ProbeEvent event) {
-        queue.add(new Event.FromProbe(millis(), event));
+        refused |= event instanceof ProbeEvent.Refused;
+        add(new Event.FromProbe(millis(), event));
     }
 
     void tell(Action action) {
-        queue.add(new Event.ByPerson(millis(), action));
+        add(new Event.ByPerson(millis(), action));
     }
 
     @Override
@@ -87,28 +97,63 @@ final class LiveBench implements Source {
     Snapshot end() throws LogNotWritten, InterruptedException {
         tell(new Action.Ended());
         ended = true;
-        thread.join();
+        taking.join();
         bench.finish();
         return now();
     }
 
-    private void run() {
-        try {
-            while (!(ended && queue.isEmpty())) {
-                List<Event> events = new ArrayList<>();
-                Event first = queue.poll(MILLIS_A_LOOK, TimeUnit.MILLISECONDS);
-                if (first != null) {
-                    events.add(first);
-                    queue.drainTo(events, MOST_AT_ONCE);
-                }
-                bench.take(events);
-                bench.passTime(millis());
+    /** Whether a probe answered and would not do what it was told. */
+    boolean wasRefused() {
+        return refused;
+    }
+
+    /** Whether everything that was heard and told is in the session. */
+    boolean isUpToDate() {
+        return taken.get() == given.get();
+    }
+
+    private interface Work {
+        void run() throws InterruptedException;
+    }
+
+    private Runnable guarded(Work work) {
+        return () -> {
+            try {
+                work.run();
+            } catch (RuntimeException e) {
+                failure = Optional.of(e);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
             }
-        } catch (RuntimeException e) {
-            failure = Optional.of(e);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
+        };
+    }
+
+    private void takeAll() throws InterruptedException {
+        while (!(ended && queue.isEmpty())) {
+            List<Event> events = new ArrayList<>();
+            Event first = queue.poll(MILLIS_A_LOOK, TimeUnit.MILLISECONDS);
+            if (first != null) {
+                events.add(first);
+                queue.drainTo(events, MOST_AT_ONCE);
+            }
+            bench.take(events);
+            bench.passTime(millis());
+            taken.addAndGet(events.size());
+            unweighed.release();
         }
+    }
+
+    private void weighAll() throws InterruptedException {
+        while (true) {
+            unweighed.acquire();
+            unweighed.drainPermits();
+            bench.weigh();
+        }
+    }
+
+    private void add(Event event) {
+        given.incrementAndGet();
+        queue.add(event);
     }
 
     /** Milliseconds since the session began. */

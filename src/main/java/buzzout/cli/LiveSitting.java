@@ -56,7 +56,7 @@ final class LiveSitting {
         } finally {
             probe.close();
         }
-        return over(bench.end().session(), leaving);
+        return over(bench, bench.end().session(), leaving);
     }
 
     private Setting setting(boolean simulated) {
@@ -65,11 +65,13 @@ final class LiveSitting {
     }
 
     /** Says what came of it. The evidence is weighed from scratch, exactly as a replay will. */
-    private int over(Session session, Leaving leaving) {
+    private int over(LiveBench bench, Session session, Leaving leaving) {
         int status;
         if (session.probe().isEmpty()) {
             session.linkTrouble().ifPresent(surroundings.console()::complain);
-            NothingAnswers.whatToTry(SerialPorts.list()).forEach(surroundings.console()::complain);
+            if (!bench.wasRefused()) {
+                NothingAnswers.whatToTry(SerialPorts.list()).forEach(surroundings.console()::complain);
+            }
             status = Status.NO_PROBE;
         } else {
             Outcome outcome = Outcome.of(unit, Optional.empty(), session);

@@ -17,9 +17,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A plan and the file that it came from. */
-record LoadedPlan(Plan plan, String fileName, String text) {
+record LoadedPlan(Plan plan, String fileName, String text, boolean builtIn) {
     static LoadedPlan quayside() {
-        return new LoadedPlan(ExamplePlan.quayside(), ExamplePlan.QUAYSIDE_FILE_NAME, ExamplePlan.quaysideText());
+        return new LoadedPlan(ExamplePlan.quayside(), ExamplePlan.QUAYSIDE_FILE_NAME, ExamplePlan.quaysideText(), true);
     }
 
     /** Reads a plan that must be without errors. */
@@ -34,7 +34,7 @@ record LoadedPlan(Plan plan, String fileName, String text) {
                             .map(Problem::toString)
                             .toList());
         }
-        return new LoadedPlan(file.plan().get(), name, text);
+        return new LoadedPlan(file.plan().get(), name, text, false);
     }
 
     static String text(Surroundings surroundings, String name) throws Failure {
@@ -59,18 +59,21 @@ record LoadedPlan(Plan plan, String fileName, String text) {
         }
     }
 
+    /** The faults with these codes. */
     List<Fault> faults(List<String> codes) throws Failure {
         List<Fault> faults = new ArrayList<>();
         for (String code : codes) {
-            Fault fault = Catalogue.find(plan, code)
-                    .orElseThrow(() -> new Failure(
-                            Status.USAGE,
-                            "The board of " + fileName + " can have no fault \"" + code + "\"; `buzzout faults "
-                                    + fileName + "` lists those that it can have. PLAN comes before --fault."));
+            Fault fault = Catalogue.find(plan, code).orElseThrow(() -> unknown(code));
             if (!faults.contains(fault)) {
                 faults.add(fault);
             }
         }
         return faults;
+    }
+
+    private Failure unknown(String code) {
+        String list = "`buzzout faults" + (builtIn ? "" : " " + fileName) + "` lists those that it can have.";
+        String order = builtIn ? "" : " PLAN comes before --fault.";
+        return new Failure(Status.USAGE, plan.name() + " can have no fault \"" + code + "\"; " + list + order);
     }
 }

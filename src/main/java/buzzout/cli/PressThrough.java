@@ -10,7 +10,8 @@ import buzzout.session.Stage;
 /** Fingers that press every key of a simulated board once, in reading order. */
 final class PressThrough {
     private static final int HELD_MILLIS = 120;
-    private static final int PAUSE_MILLIS = 180;
+    private static final int RISE_MILLIS = 60;
+    private static final int PAUSE_MILLIS = 120;
     private static final int LOOK_MILLIS = 50;
 
     /** What the fingers' owner says meanwhile. */
@@ -25,7 +26,7 @@ final class PressThrough {
 
     /** Where the pressing happens, in real or in simulated time. */
     interface Place {
-        /** Lets time pass; false when the pressing is over. */
+        /** Lets time pass, and all that happened reach the session; false when the pressing is over. */
         boolean pass(int millis) throws InterruptedException;
 
         void tell(Action action);
@@ -62,14 +63,15 @@ final class PressThrough {
     }
 
     private boolean press(Key key) throws InterruptedException {
-        int before = place.session().presses().size();
         if (way == Way.ROLL_CALL) {
             place.tell(new Action.Called(key.index()));
         }
+        boolean goesOn = place.pass(PAUSE_MILLIS);
+        int before = place.session().presses().size();
         board.press(key);
-        boolean goesOn = place.pass(HELD_MILLIS);
+        goesOn &= place.pass(HELD_MILLIS);
         board.release(key);
-        goesOn &= place.pass(PAUSE_MILLIS);
+        goesOn &= place.pass(RISE_MILLIS);
         if (goesOn && way != Way.FREE && place.session().presses().size() == before) {
             place.tell(new Action.NothingCame(key.index()));
         }

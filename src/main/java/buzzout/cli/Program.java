@@ -10,6 +10,8 @@ import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Carries out one command line. */
 final class Program {
@@ -29,7 +31,7 @@ final class Program {
         CommandLine line = BuzzoutCommand.commandLine(surroundings)
                 .setOut(new PrintWriter(help, true))
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
-                .setCaseInsensitiveEnumValuesAllowed(true)
+                .registerConverter(long.class, Program::wholeNumber)
                 .setUsageHelpLongOptionsMaxWidth(24)
                 .setParameterExceptionHandler((exception, given) -> refused(exception))
                 .setExecutionExceptionHandler((exception, command, parsed) -> failed(exception));
@@ -42,11 +44,28 @@ final class Program {
 
     private int refused(ParameterException exception) {
         String name = exception.getCommandLine().getCommandSpec().qualifiedName();
-        surroundings
-                .console()
-                .complain(Sentence.of(String.valueOf(exception.getMessage())) + " `" + name
-                        + " --help` shows what it takes.");
+        surroundings.console().complain(what(exception) + " `" + name + " --help` shows what it takes.");
         return Status.USAGE;
+    }
+
+    private static String what(ParameterException exception) {
+        if (exception instanceof UnmatchedArgumentException unmatched) {
+            String word = unmatched.getUnmatched().get(0);
+            if (word.startsWith("-")) {
+                return "There is no option " + word + " here.";
+            }
+            boolean command = !exception.getCommandLine().getSubcommands().isEmpty();
+            return command ? "There is no command \"" + word + "\"." : "\"" + word + "\" is one word too many.";
+        }
+        return Sentence.of(String.valueOf(exception.getMessage()));
+    }
+
+    private static long wholeNumber(String text) {
+        try {
+            return Long.parseLong(text);
+        } catch (NumberFormatException e) {
+            throw new TypeConversionException("\"" + text + "\" is not a whole number");
+        }
     }
 
     private int failed(Exception exception) {

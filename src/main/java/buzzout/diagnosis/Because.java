@@ -2,11 +2,13 @@ package buzzout.diagnosis;
 
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
+import buzzout.circuit.Reading;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Says in sentences what was seen. */
@@ -15,81 +17,81 @@ final class Because {
 
     private Because() {}
 
-    /** What was seen that the explanation accounts for and the base does not. */
-    static List<String> of(Weighing weighing, Hypothesis base, Hypothesis explanation) {
-        Plan plan = weighing.charges().plan();
+    /** What was seen of these terms that a forecast without the fault does not account for. */
+    static List<String> of(Case board, Set<Term> duties, Forecast without) {
+        Plan plan = board.plan();
         List<String> silent = new ArrayList<>();
-        Map<String, List<String>> sentences = new LinkedHashMap<>();
-        for (Atom atom : base.account().unexplained().keySet()) {
-            if (explanation.account().unexplained().containsKey(atom)) {
-                continue;
-            }
-            if (atom instanceof Atom.Quiet) {
-                sentences.put("with no key pressed, " + pairs(plan, extra(weighing, base.forecast())), List.of());
-            } else if (atom instanceof Atom.Meant meant) {
-                String name = plan.keys().get(meant.key()).name();
-                if (meant.answer() == Readings.NOTHING) {
-                    silent.add(name);
-                } else {
-                    sentences
-                            .computeIfAbsent(
-                                    "closes "
-                                            + pairs(
-                                                    plan,
-                                                    weighing.readings()
-                                                            .reading(meant.answer())
-                                                            .low()),
-                                    any -> new ArrayList<>())
-                            .add(name);
-                }
-            } else if (atom instanceof Atom.Covered covered) {
-                silent.add(plan.keys().get(covered.key()).name());
-            } else if (atom instanceof Atom.Free free) {
-                sentences.put(
-                        "a press closed "
-                                + pairs(
-                                        plan,
-                                        weighing.readings()
-                                                .reading(free.answer())
-                                                .low()),
-                        List.of());
-            }
-        }
         List<String> because = new ArrayList<>();
-        if (!silent.isEmpty()) {
-            because.add("nothing came from " + names(silent));
+        Map<String, List<String>> sentences = new LinkedHashMap<>();
+        for (Term term : duties) {
+            if (term instanceof Term.Quiet) {
+                because.add(quiet(board, without));
+            } else if (term instanceof Term.OfKey of) {
+                String name = plan.keys().get(of.key()).spoken();
+                for (int answer : board.ledger().meant(of.key())) {
+                    if (answer == Readings.NOTHING) {
+                        silent.add(name);
+                    } else if (board.readings().chance(without.answer(of.key()), answer) == 0) {
+                        sentences
+                                .computeIfAbsent("closes " + pairs(board, answer), any -> new ArrayList<>())
+                                .add(name);
+                    }
+                }
+            } else if (term instanceof Term.OfAnswer of && board.ledger().came().get(of.answer())) {
+                because.add("a press closed " + pairs(board, of.answer()));
+            } else if (term instanceof Term.OfAnswer of) {
+                givers(plan, without, of.answer()).forEach(silent::add);
+            }
         }
-        sentences.forEach((what, keys) -> because.add(keys.isEmpty() ? what : names(keys) + " " + what));
+        sentences.forEach((what, keys) -> because.add(names(keys) + " " + what));
+        if (!silent.isEmpty()) {
+            because.add(0, "nothing came from " + names(silent));
+        }
         return because;
     }
 
-    static String unexplained(Weighing weighing, Atom atom) {
-        Plan plan = weighing.charges().plan();
-        if (atom instanceof Atom.Quiet) {
-            return "something conducts with no key pressed that no single known fault explains";
-        } else if (atom instanceof Atom.Meant meant) {
-            String name = plan.keys().get(meant.key()).name();
-            return meant.answer() == Readings.NOTHING
-                    ? "nothing came from " + name + ", perhaps it was not pressed; press it once more"
-                    : name + " closed "
-                            + pairs(
-                                    plan,
-                                    weighing.readings().reading(meant.answer()).low())
-                            + ", perhaps another key was pressed; press it once more";
-        } else if (atom instanceof Atom.Covered covered) {
-            return "nothing came from " + plan.keys().get(covered.key()).name()
-                    + ", perhaps it was left out; press it once more";
-        } else if (atom instanceof Atom.Free free) {
-            return "one press closed "
-                    + pairs(plan, weighing.readings().reading(free.answer()).low())
-                    + ", which no single key explains; press those keys one at a time";
-        }
-        return "";
+    private static List<String> givers(Plan plan, Forecast forecast, int answer) {
+        List<String> names = new ArrayList<>();
+        plan.keys().stream()
+                .filter(key -> forecast.answer(key.index()) == answer)
+                .forEach(key -> names.add(key.spoken()));
+        return names;
     }
 
-    private static Pairs extra(Weighing weighing, Forecast forecast) {
-        Pairs seen = weighing.tally().quiet().orElse(Pairs.NONE);
-        return seen.minus(weighing.readings().reading(forecast.quiet()).low());
+    private static String quiet(Case board, Forecast without) {
+        Reading expected = board.readings().reading(without.quiet());
+        Pairs seen = board.ledger().quiet().orElse(Pairs.NONE);
+        Pairs more = seen.minus(expected.low());
+        return "with no key pressed, "
+                + (more.isEmpty()
+                        ? pairs(board.plan(), expected.low().minus(seen)) + " does not conduct"
+                        : pairs(board.plan(), more));
+    }
+
+    /** What a term says that nothing known explains, and what to do about it. */
+    static String unexplained(Case board, Term term, Forecast forecast) {
+        Plan plan = board.plan();
+        if (term instanceof Term.OfKey of) {
+            String name = plan.keys().get(of.key()).spoken();
+            return board.ledger().meant(of.key()).stream()
+                            .map(answer -> answer == Readings.NOTHING
+                                    ? "nothing came from " + name
+                                    : name + " closed " + pairs(board, answer))
+                            .distinct()
+                            .collect(Collectors.joining(", then "))
+                    + ", perhaps by a slip; press it once more";
+        } else if (term instanceof Term.OfAnswer of && board.ledger().came().get(of.answer())) {
+            return "a press closed " + pairs(board, of.answer())
+                    + ", which no single key explains; press those keys again, one at a time";
+        } else if (term instanceof Term.OfAnswer of) {
+            return "nothing came from " + names(givers(plan, forecast, of.answer()))
+                    + ", perhaps left out; press it once more";
+        }
+        return quiet(board, forecast) + ", which no known fault explains; do the quiet check once more, hands off";
+    }
+
+    private static String pairs(Case board, int answer) {
+        return pairs(board.plan(), board.readings().reading(answer).low());
     }
 
     /** Such as {@code R1→C4 and R1→C5}; a pair that conducts both ways is written once, with ↔. */
@@ -101,7 +103,7 @@ final class Because {
                 words.add(name(plan, pair.low()) + (both ? "↔" : "→") + name(plan, pair.reads()));
             }
         }
-        return words.isEmpty() ? "nothing conducts" : names(words);
+        return words.isEmpty() ? "nothing" : names(words);
     }
 
     private static String name(Plan plan, int pin) {

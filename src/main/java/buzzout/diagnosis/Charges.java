@@ -10,26 +10,26 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Every fault that can be charged on a plan's board, by number, with its prior and its place. */
+/** Every fault that can be charged on a plan's board, by number, with its prior and its place. Nets are bit sets. */
 final class Charges {
-    private static final Set<FaultKind> COUPLING = EnumSet.of(
-            FaultKind.MIRROR_IMAGE,
-            FaultKind.STRIPES_TURNED,
-            FaultKind.SWITCH_HELD,
-            FaultKind.PIN_LOW,
-            FaultKind.PIN_DRAGGED);
+    /** With a held switch, these may open a way round through it, so that any key's answer may depend on them. */
+    private static final Set<FaultKind> LOOPING = EnumSet.complementOf(EnumSet.of(
+            FaultKind.LINK_OPEN, FaultKind.JUMPER_OFF, FaultKind.LEAD_OFF, FaultKind.KEY_OPEN, FaultKind.SWITCH_HELD));
 
     private final Plan plan;
     private final List<Fault> faults;
     private final double[] logOdds;
-    private final List<Set<Integer>> nets;
-    /** Faults after which any key's answer may depend on any net. */
-    private final BitSet couplesAll = new BitSet();
+    private final double likeliestLogOdds;
+    private final long[] nets;
+    private final BitSet inOneKey = new BitSet();
+    private final BitSet held = new BitSet();
+    private final BitSet looping = new BitSet();
+    /** For each fault, the keys that sit on its nets, or its only key. */
+    private final List<BitSet> reach = new ArrayList<>();
     /** Faults that sit on each net and in no single key. */
     private final List<BitSet> onNet = new ArrayList<>();
     /** Faults that sit in each key alone. */
@@ -43,26 +43,40 @@ final class Charges {
         logOdds = faults.stream()
                 .mapToDouble(fault -> priors.logOdds(fault.kind()))
                 .toArray();
-        nets = faults.stream().map(fault -> fault.nets(plan)).toList();
+        likeliestLogOdds = java.util.Arrays.stream(logOdds).max().orElse(0);
+        nets = new long[faults.size()];
         plan.nets().forEach(net -> onNet.add(new BitSet()));
         plan.keys().forEach(key -> inKey.add(new BitSet()));
+        for (int number = 0; number < faults.size(); number++) {
+            place(number, faults.get(number));
+        }
         Map<Part, BitSet> spoiling = new HashMap<>();
         for (int number = 0; number < faults.size(); number++) {
-            Fault fault = faults.get(number);
-            for (Part part : fault.parts()) {
+            for (Part part : faults.get(number).parts()) {
                 spoiling.computeIfAbsent(part, any -> new BitSet()).set(number);
             }
-            int id = number;
-            couplesAll.set(number, COUPLING.contains(fault.kind()));
-            fault.onlyKey()
-                    .ifPresentOrElse(
-                            key -> inKey.get(key).set(id),
-                            () -> fault.nets(plan).forEach(net -> onNet.get(net).set(id)));
         }
         for (Fault fault : faults) {
             BitSet excluded = new BitSet();
             fault.parts().forEach(part -> excluded.or(spoiling.getOrDefault(part, new BitSet())));
             excludes.add(excluded);
+        }
+    }
+
+    private void place(int number, Fault fault) {
+        fault.nets(plan).forEach(net -> nets[number] |= 1L << net);
+        held.set(number, fault.kind() == FaultKind.SWITCH_HELD);
+        looping.set(number, LOOPING.contains(fault.kind()));
+        if (fault.onlyKey().isPresent()) {
+            int key = fault.onlyKey().getAsInt();
+            inOneKey.set(number);
+            inKey.get(key).set(number);
+            BitSet only = new BitSet();
+            only.set(key);
+            reach.add(only);
+        } else {
+            fault.nets(plan).forEach(net -> onNet.get(net).set(number));
+            reach.add(keysOn(nets[number]));
         }
     }
 
@@ -74,8 +88,21 @@ final class Charges {
         return faults.get(number);
     }
 
+    int number(Fault fault) {
+        return faults.indexOf(fault);
+    }
+
+    int count() {
+        return faults.size();
+    }
+
     double logOdds(int number) {
         return logOdds[number];
+    }
+
+    /** The highest logarithm of the odds of any single fault. */
+    double likeliestLogOdds() {
+        return likeliestLogOdds;
     }
 
     double logOdds(BitSet charged) {
@@ -90,67 +117,68 @@ final class Charges {
         return !excludes.get(number).intersects(charged);
     }
 
-    /** The keys whose answers one more fault can change on a board that has these already. */
-    BitSet affected(BitSet charged, int number) {
-        Fault added = faults.get(number);
-        BitSet affected = new BitSet();
-        boolean coupled = couplesAll.get(number) || couplesAll.intersects(charged);
-        if (!coupled && added.onlyKey().isPresent()) {
-            affected.set(added.onlyKey().getAsInt());
-        } else if (coupled) {
-            affected.set(0, plan.keys().size());
-        } else {
-            Set<Integer> joined = joined(added.nets(plan), charged);
-            for (Key key : plan.keys()) {
-                affected.set(key.index(), joined.contains(key.row()) || joined.contains(key.column()));
-            }
-            wanderers(charged, joined).forEach(affected::set);
-        }
-        return affected;
+    long nets(int number) {
+        return nets[number];
     }
 
-    /** These nets and all that charged faults tie to them. */
-    private Set<Integer> joined(Set<Integer> nets, BitSet charged) {
-        Set<Integer> joined = new HashSet<>(nets);
-        boolean grew = true;
-        while (grew) {
-            grew = false;
-            for (int number = charged.nextSetBit(0); number >= 0; number = charged.nextSetBit(number + 1)) {
-                Set<Integer> tied = nets(number);
-                if (faults.get(number).onlyKey().isEmpty() && tied.stream().anyMatch(joined::contains)) {
-                    grew |= joined.addAll(tied);
-                }
-            }
-        }
-        return joined;
+    BitSet reach(int number) {
+        return reach.get(number);
     }
 
-    /** Keys that a charged fault ties to one of these nets although the plan does not. */
-    private Set<Integer> wanderers(BitSet charged, Set<Integer> nets) {
-        Set<Integer> keys = new HashSet<>();
-        for (int number = charged.nextSetBit(0); number >= 0; number = charged.nextSetBit(number + 1)) {
-            if (nets(number).stream().anyMatch(nets::contains)) {
-                faults.get(number).onlyKey().ifPresent(keys::add);
-            }
+    boolean inOneKey(int number) {
+        return inOneKey.get(number);
+    }
+
+    /** Whether one more fault may change any key's answer because current can go round through a held switch. */
+    boolean loops(BitSet charged, int number) {
+        boolean someHeld = held.get(number) || held.intersects(charged);
+        return someHeld && (looping.get(number) || looping.intersects(charged));
+    }
+
+    /** Whether this fault ties nets together or exchanges them. */
+    boolean tiesNets(int number) {
+        return !inOneKey.get(number) && Long.bitCount(nets[number]) > 1;
+    }
+
+    /** The keys that the plan puts on any of these nets. */
+    BitSet keysOn(long someNets) {
+        BitSet keys = new BitSet();
+        for (Key key : plan.keys()) {
+            keys.set(key.index(), (someNets & (1L << key.row() | 1L << key.column())) != 0);
         }
         return keys;
     }
 
-    private Set<Integer> nets(int number) {
-        return nets.get(number);
+    /** These nets and all that charged faults tie to them. */
+    long joined(long someNets, BitSet charged) {
+        long joined = someNets;
+        long before;
+        do {
+            before = joined;
+            for (int number = charged.nextSetBit(0); number >= 0; number = charged.nextSetBit(number + 1)) {
+                if (!inOneKey.get(number) && (nets[number] & joined) != 0) {
+                    joined |= nets[number];
+                }
+            }
+        } while (joined != before);
+        return joined;
     }
 
-    /** Faults that could change what these keys and pins show, beside what is charged already. */
-    BitSet touching(Set<Integer> keys, Set<Integer> nets, BitSet charged) {
-        Set<Integer> reached = new HashSet<>(nets);
-        charged.stream().mapToObj(this::nets).forEach(joined -> {
-            if (joined.stream().anyMatch(nets::contains)) {
-                reached.addAll(joined);
+    /** Faults that could change what these keys and nets show, beside what is charged already. */
+    BitSet touching(BitSet keys, long someNets, BitSet charged) {
+        long reached = someNets;
+        for (int number = charged.nextSetBit(0); number >= 0; number = charged.nextSetBit(number + 1)) {
+            if ((nets[number] & someNets) != 0) {
+                reached |= nets[number];
             }
-        });
+        }
         BitSet touching = new BitSet();
-        keys.forEach(key -> touching.or(inKey.get(key)));
-        reached.forEach(net -> touching.or(onNet.get(net)));
+        for (int key = keys.nextSetBit(0); key >= 0; key = keys.nextSetBit(key + 1)) {
+            touching.or(inKey.get(key));
+        }
+        for (long left = reached; left != 0; left &= left - 1) {
+            touching.or(onNet.get(Long.numberOfTrailingZeros(left)));
+        }
         return touching;
     }
 }

@@ -16,7 +16,8 @@ final class Findings {
 
     private Findings() {}
 
-    static Finding of(Weighing weighing, Hypothesis explanation, int fault, Hypothesis base, Search.Result result) {
+    static Finding of(
+            Case board, Hypothesis explanation, int fault, Hypothesis base, Set<Term> duties, Search.Result result) {
         double total = total(result);
         Map<Integer, Double> weights = new HashMap<>();
         Set<Integer> same = new HashSet<>();
@@ -25,10 +26,7 @@ final class Findings {
             added.andNot(base.charged());
             double weight = Math.exp(hypothesis.score() - result.best().score()) / total;
             added.stream().forEach(number -> weights.merge(number, weight, Double::sum));
-            if (added.cardinality() == 1
-                    && Math.abs(hypothesis.account().logLikelihood()
-                                    - explanation.account().logLikelihood())
-                            < 1e-9) {
+            if (added.cardinality() == 1 && Math.abs(hypothesis.logLikelihood() - explanation.logLikelihood()) < 1e-9) {
                 same.add(added.nextSetBit(0));
             }
         }
@@ -36,7 +34,7 @@ final class Findings {
         List<Suspect> suspects = new ArrayList<>();
         List<Suspect> otherwise = new ArrayList<>();
         weights.forEach((number, weight) -> {
-            Suspect suspect = new Suspect(weighing.charges().fault(number), Math.min(1, weight));
+            Suspect suspect = new Suspect(board.charges().fault(number), Math.min(1, weight));
             if (same.contains(number)) {
                 suspects.add(suspect);
             } else if (weight >= WORTH_NAMING) {
@@ -45,8 +43,7 @@ final class Findings {
         });
         Comparator<Suspect> order = Comparator.comparingDouble(Suspect::probability)
                 .reversed()
-                .thenComparing(
-                        suspect -> suspect.fault().code(weighing.charges().plan()));
+                .thenComparing(suspect -> suspect.fault().code(board.charges().plan()));
         suspects.sort(order);
         otherwise.sort(order);
         double probability = result.weighed().stream()
@@ -58,8 +55,8 @@ final class Findings {
                 suspects,
                 otherwise,
                 Math.min(1, probability),
-                Because.of(weighing, base, explanation),
-                Settle.next(weighing, suspects, base));
+                Because.of(board, duties, base.forecast()),
+                Settle.next(board, suspects, base));
     }
 
     private static double total(Search.Result result) {
@@ -70,13 +67,13 @@ final class Findings {
     }
 
     static double unexplored(Search.Result result) {
-        double left = Math.exp(result.logUnexplored() - result.best().score());
-        return left / (left + total(result));
+        return result.unexplored() / (result.unexplored() + total(result));
     }
 
-    static List<String> troubles(Weighing weighing, Hypothesis explanation) {
-        return explanation.account().unexplained().keySet().stream()
-                .map(atom -> Because.unexplained(weighing, atom))
+    static List<String> troubles(Case board, Hypothesis explanation) {
+        return board.costs(explanation).entrySet().stream()
+                .filter(cost -> cost.getValue() < Slips.REPEAT)
+                .map(cost -> Because.unexplained(board, cost.getKey(), explanation.forecast()))
                 .toList();
     }
 }

@@ -7,10 +7,11 @@ import java.util.BitSet;
  *
  * @param charged numbers of faults; never changed
  * @param logPrior the logarithm of the odds of all of them
+ * @param logLikelihood the sum of the costs of all terms
  */
-record Hypothesis(BitSet charged, double logPrior, Forecast forecast, Account account) {
+record Hypothesis(BitSet charged, double logPrior, Forecast forecast, double logLikelihood) {
     /** The logarithm of its weight against a faultless board that explains everything. */
     double score() {
-        return logPrior + account.logLikelihood();
+        return logPrior + logLikelihood;
     }
 }

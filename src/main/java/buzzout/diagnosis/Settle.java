@@ -1,10 +1,7 @@
 package buzzout.diagnosis;
 
-import buzzout.circuit.Circuit;
-import buzzout.circuit.Fault;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,16 +13,15 @@ final class Settle {
     private Settle() {}
 
     /** The press whose outcomes divide the suspects most evenly by probability; else a reading with a meter. */
-    static Optional<String> next(Weighing weighing, List<Suspect> suspects, Hypothesis base) {
+    static Optional<String> next(Case board, List<Suspect> suspects, Hypothesis base) {
         if (suspects.size() < 2) {
             return Optional.empty();
         }
-        Plan plan = weighing.charges().plan();
+        Plan plan = board.plan();
         Key bestKey = null;
         double bestDoubt = Double.POSITIVE_INFINITY;
-        List<Forecast> forecasts = suspects.stream()
-                .map(suspect -> forecast(weighing, base, suspect))
-                .toList();
+        List<Forecast> forecasts =
+                suspects.stream().map(suspect -> forecast(board, base, suspect)).toList();
         for (Key key : plan.keys()) {
             Map<Integer, Double> outcomes = new HashMap<>();
             for (int i = 0; i < suspects.size(); i++) {
@@ -38,14 +34,12 @@ final class Settle {
                 bestKey = key;
             }
         }
-        return bestKey == null ? Optional.of(byMeter(plan, suspects)) : Optional.of("press " + bestKey.name());
+        return bestKey == null ? Optional.of(byMeter(plan, suspects)) : Optional.of("press " + bestKey.spoken());
     }
 
-    private static Forecast forecast(Weighing weighing, Hypothesis base, Suspect suspect) {
-        List<Fault> faults = new ArrayList<>(weighing.faults(base));
-        faults.add(suspect.fault());
-        Plan plan = weighing.charges().plan();
-        return Forecast.of(weighing.readings(), plan.keys(), Circuit.of(plan, faults));
+    private static Forecast forecast(Case board, Hypothesis base, Suspect suspect) {
+        return board.forecasts()
+                .with(base.charged(), base.forecast(), board.charges().number(suspect.fault()));
     }
 
     private static String byMeter(Plan plan, List<Suspect> suspects) {

@@ -8,6 +8,11 @@ package buzzout.plan;
  * @param column index of its column in the plan's nets
  */
 public record Key(int index, String name, int row, int column, Place place) {
+    /** The name as it stands in a sentence: in quotes where it could be taken for punctuation. */
+    public String spoken() {
+        return name.chars().allMatch(Character::isLetterOrDigit) ? name : '"' + name + '"';
+    }
+
     public int net(NetKind kind) {
         return kind == NetKind.ROW ? row : column;
     }

@@ -12,8 +12,8 @@ public final class SolderSide {
 
     /** Such as {@code Q and W}: the keys that a link lies between. */
     public static String between(Plan plan, Net net, Link link) {
-        return keyAt(plan, net, link.from()).name() + " and "
-                + keyAt(plan, net, link.to()).name();
+        return keyAt(plan, net, link.from()).spoken() + " and "
+                + keyAt(plan, net, link.to()).spoken();
     }
 
     /** Such as {@code third joint from the left}, or from the top for a column. */

@@ -21,7 +21,7 @@ final class SimulatedSketch {
     private static final int LONGEST_SETTLE = 1000;
     private static final long BEAT = 250_000;
     private static final int READ_MICROS = 6;
-    private static final long MODULUS = 1L << 32;
+    private static final long WRAP = 1L << 32;
 
     private final String chip;
     private final List<String> offered;
@@ -152,13 +152,13 @@ final class SimulatedSketch {
     }
 
     void beat() {
-        say.accept("beat " + sequence + " " + micros(nextBeat) + " " + (nextBeat - wentAt) / sweepMicros() % MODULUS
-                + " " + closed.count());
+        say.accept("beat " + sequence + " " + micros(nextBeat) + " " + (nextBeat - wentAt) / sweepMicros() % WRAP + " "
+                + closed.count());
         nextBeat += BEAT;
     }
 
     private void change(char verb, long now, Pair pair) {
-        sequence = (sequence + 1) % MODULUS;
+        sequence = (sequence + 1) % WRAP;
         if (losing > 0) {
             losing--;
             lost++;
@@ -225,7 +225,7 @@ final class SimulatedSketch {
     }
 
     private long micros(long now) {
-        return (now - bootedAt) % MODULUS;
+        return (now - bootedAt) % WRAP;
     }
 
     private long sweepMicros() {

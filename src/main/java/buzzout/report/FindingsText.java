@@ -100,15 +100,19 @@ public final class FindingsText {
                     "One of these, which what was seen cannot tell apart. That it is one of them is " + sure + ".");
             suspects(suspects);
         }
-        finding.because().forEach(why -> page.paragraph("    Seen: ", sentence(why)));
+        finding.because().forEach(why -> labelled("Seen", sentence(why)));
         if (!finding.otherwise().isEmpty()) {
             page.paragraph("    ", "It might also be, though that fits less well:");
             suspects(finding.otherwise());
         }
-        finding.settle().ifPresent(step -> page.paragraph("    To be sure: ", sentence(step)));
-        page.paragraph(
-                suspects.size() == 1 ? "    To repair: " : "    To repair the first: ",
+        finding.settle().ifPresent(step -> labelled("To be sure", sentence(step)));
+        labelled(
+                suspects.size() == 1 ? "To repair" : "To repair the first",
                 "Unplug first. " + sentence(finding.first().fault().repair(plan)));
+    }
+
+    private void labelled(String label, String says) {
+        page.paragraph("    " + label + ": ", 8, says);
     }
 
     private void suspects(List<Suspect> suspects) {
@@ -137,9 +141,18 @@ public final class FindingsText {
         return count + " " + word + (count == 1 ? "" : "s");
     }
 
-    /** Begins with a capital, except for names such as R2, and ends with a full stop. */
-    private static String sentence(String says) {
-        String ended = says.isEmpty() || ".!?".indexOf(says.charAt(says.length() - 1)) >= 0 ? says : says + ".";
-        return ended.isEmpty() ? ended : ended.substring(0, 1).toUpperCase(Locale.ROOT) + ended.substring(1);
+    /** Begins with a capital, unless it begins with a name, and ends with a full stop. */
+    private String sentence(String says) {
+        if (says.isEmpty()) {
+            return says;
+        }
+        String ended = ".!?".indexOf(says.charAt(says.length() - 1)) >= 0 ? says : says + ".";
+        String first = ended.substring(0, 1).toUpperCase(Locale.ROOT);
+        return beginsWithName(says) ? ended : first + ended.substring(1);
+    }
+
+    private boolean beginsWithName(String says) {
+        String word = says.substring(0, says.indexOf(' ') < 0 ? says.length() : says.indexOf(' '));
+        return plan.key(word).isPresent() || plan.net(word).isPresent();
     }
 }

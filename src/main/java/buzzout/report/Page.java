@@ -22,11 +22,15 @@ final class Page {
 
     /** A paragraph that begins with {@code lead} and whose further lines begin below the end of the lead. */
     Page paragraph(String lead, String says) {
-        String indent = " ".repeat(lead.length());
+        return paragraph(lead, lead.length(), says);
+    }
+
+    /** A paragraph that begins with {@code lead} and whose further lines are indented by so many columns. */
+    Page paragraph(String lead, int indent, String says) {
         String begin = lead;
-        for (String line : wrapped(Printable.of(plain(says)), WIDTH - lead.length())) {
+        for (String line : wrapped(Printable.of(plain(says)), WIDTH - lead.length(), WIDTH - indent)) {
             text.append((begin + line).stripTrailing()).append('\n');
-            begin = indent;
+            begin = " ".repeat(indent);
         }
         return this;
     }
@@ -36,15 +40,21 @@ final class Page {
     }
 
     private String plain(String says) {
-        return ascii ? says.replace("→", "->").replace("Ω", "ohm").replace("µ", "u") : says;
+        return ascii
+                ? says.replace("→", "->")
+                        .replace("↔", "<->")
+                        .replace("Ω", "ohm")
+                        .replace("µ", "u")
+                : says;
     }
 
     /** Breaks at spaces; a word that is wider than the room stays whole. */
-    private static List<String> wrapped(String says, int room) {
+    private static List<String> wrapped(String says, int firstRoom, int room) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : says.split(" ", -1)) {
-            if (line.length() > 0 && width(line) + 1 + width(word) > room) {
+            int most = lines.isEmpty() ? firstRoom : room;
+            if (line.length() > 0 && width(line) + 1 + width(word) > most) {
                 lines.add(line.toString());
                 line.setLength(0);
             }

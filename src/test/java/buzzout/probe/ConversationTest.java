@@ -30,7 +30,7 @@ class ConversationTest {
         hear("ok settle 10");
         hear("ok go 8");
 
-        assertEquals(List.of("who 1", "forget", "add F0 F1 F4 D0 D1 D2 D3 B0", "settle 10", "go"), sent);
+        assertEquals(List.of("who 1", "forget", "add F0 F1 F4 B1 B2 B3 B4 B0", "settle 10", "go"), sent);
         assertEquals(List.of(new ProbeEvent.Found(IDENTITY, "port")), events);
     }
 
@@ -78,9 +78,9 @@ class ConversationTest {
                 List.of(
                         "who 1",
                         "forget",
-                        "add F0 F1 F4 D0 D1 D2 D3 B0",
+                        "add F0 F1 F4 B1 B2 B3 B4 B0",
                         "forget",
-                        "add F0 F1 F4 D0 D1 D2 D3 B0",
+                        "add F0 F1 F4 B1 B2 B3 B4 B0",
                         "settle 10"),
                 sent);
     }
@@ -318,10 +318,10 @@ class ConversationTest {
         follow(conversation.opened("port", now));
         hear(IAM);
         hear("ok forget");
-        hear("no add pin D1");
+        hear("no add pin B2");
 
         assertEquals(
-                List.of(new ProbeEvent.Refused("The probe's ATmega32U4 cannot offer pin D1, which the plan gives to"
+                List.of(new ProbeEvent.Refused("The probe's ATmega32U4 cannot offer pin B2, which the plan gives to"
                         + " column C2: move that lead to another pin, or correct the plan.")),
                 events);
     }
@@ -376,7 +376,7 @@ class ConversationTest {
         hear(IAM + " and more");
         hear("ok forget and more");
 
-        assertEquals("add F0 F1 F4 D0 D1 D2 D3 B0", sent.get(2));
+        assertEquals("add F0 F1 F4 B1 B2 B3 B4 B0", sent.get(2));
     }
 
     @Test

@@ -134,8 +134,6 @@ abstract class ProbeContract {
     void answers_each_command_by_the_letter(String command, String answer) throws Exception {
         try (Bench bench = bench();
                 RawTalk talk = new RawTalk(bench.source())) {
-            talk.say("forget");
-            talk.until("ok forget");
             talk.say(command);
 
             assertEquals(answer, talk.answer());
@@ -146,8 +144,6 @@ abstract class ProbeContract {
     void lists_all_the_pins_of_a_line_or_none() throws Exception {
         try (Bench bench = bench();
                 RawTalk talk = new RawTalk(bench.source())) {
-            talk.say("forget");
-            talk.until("ok forget");
             talk.say("add F0 Z9");
             assertEquals("no add pin Z9", talk.answer());
             talk.say("add F1");
@@ -172,8 +168,6 @@ abstract class ProbeContract {
     void says_what_is_wrong_with_a_line_that_is_not_whole() throws Exception {
         try (Bench bench = bench();
                 RawTalk talk = new RawTalk(bench.source())) {
-            talk.say("forget");
-            talk.until("ok forget");
             talk.bytes("forget*0000\n");
             assertEquals("no ? crc", talk.answer());
             talk.bytes("x".repeat(200) + "\n");
@@ -187,8 +181,6 @@ abstract class ProbeContract {
     void answers_no_echo_of_its_own_lines() throws Exception {
         try (Bench bench = bench();
                 RawTalk talk = new RawTalk(bench.source())) {
-            talk.say("forget");
-            talk.until("ok forget");
             talk.say("ok forget");
             talk.say("no ? verb");
             talk.say("stop");
@@ -208,10 +200,10 @@ abstract class ProbeContract {
                 random.nextBytes(noise);
                 talk.bytes(new String(noise, StandardCharsets.ISO_8859_1));
             }
-            talk.bytes("\n");
+            talk.settleUp();
             talk.say("stop");
 
-            talk.until("ok stop");
+            assertEquals("ok stop", talk.answer(), "seed " + seed);
         }
     }
 }

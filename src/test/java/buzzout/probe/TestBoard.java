@@ -18,11 +18,11 @@ final class TestBoard {
     static final int ROWS = 3;
     static final int COLUMNS = 4;
 
-    private static final List<String> PINS = List.of("F0", "F1", "F4", "D0", "D1", "D2", "D3");
+    private static final List<String> PINS = List.of("F0", "F1", "F4", "B1", "B2", "B3", "B4");
 
     private static final Controller CONTROLLER = new Controller(
             "ATmega32U4",
-            List.of("B0", "F0", "F1", "F4", "F5", "D0", "D1", "D2", "D3"),
+            List.of("B0", "B1", "B2", "B3", "B4", "F0", "F1", "F4", "F5"),
             Map.of(),
             Map.of(),
             Map.of(),

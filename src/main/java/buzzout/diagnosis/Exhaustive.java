@@ -1,0 +1,72 @@
+package buzzout.diagnosis;
+
+import buzzout.circuit.Fault;
+import buzzout.plan.Plan;
+import buzzout.session.Evidence;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * The posterior probability of every fault, over all sets of up to a given number of faults.
+ *
+ * <p>With f faults in the catalogue and sets of up to k it weighs about f^k/k! of them: for boards of a dozen keys.
+ */
+public final class Exhaustive {
+    private final Case board;
+    private final int mostFaults;
+    private final Tolerance nothing;
+    private final double[] weightOf;
+    private double total;
+
+    private Exhaustive(Case board, int mostFaults) {
+        this.board = board;
+        this.mostFaults = mostFaults;
+        nothing =
+                new Tolerance(Map.of(), java.util.Set.of(), board.plan().keys().size());
+        weightOf = new double[board.charges().count()];
+    }
+
+    /** The probability of each fault that the plan's board can have. */
+    public static Map<Fault, Double> posterior(Plan plan, Priors priors, Evidence evidence, int mostFaults) {
+        Case board = new Case(plan, priors);
+        board.take(evidence);
+        Exhaustive exhaustive = new Exhaustive(board, mostFaults);
+        exhaustive.weigh(board.weigh(new BitSet()), 0);
+        Map<Fault, Double> posterior = new HashMap<>();
+        for (int number = 0; number < board.charges().count(); number++) {
+            posterior.put(board.charges().fault(number), exhaustive.weightOf[number] / exhaustive.total);
+        }
+        return posterior;
+    }
+
+    private void weigh(Hypothesis hypothesis, int next) {
+        double weight = Math.exp(hypothesis.score());
+        total += weight;
+        BitSet charged = hypothesis.charged();
+        for (int fault = charged.nextSetBit(0); fault >= 0; fault = charged.nextSetBit(fault + 1)) {
+            weightOf[fault] += weight;
+        }
+        if (charged.cardinality() == mostFaults) {
+            return;
+        }
+        Weights weights = board.weights(hypothesis.forecast());
+        Change change = new Change();
+        for (int fault = next; fault < board.charges().count(); fault++) {
+            if (!board.charges().canJoin(charged, fault)) {
+                continue;
+            }
+            Forecast forecast = board.forecasts().with(charged, hypothesis.forecast(), fault);
+            weights.compare(forecast, nothing, change);
+            BitSet more = (BitSet) charged.clone();
+            more.set(fault);
+            weigh(
+                    new Hypothesis(
+                            more,
+                            hypothesis.logPrior() + board.charges().logOdds(fault),
+                            forecast,
+                            hypothesis.logLikelihood() + change.cost()),
+                    fault + 1);
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package buzzout.diagnosis;
+
+import buzzout.circuit.Pair;
+import buzzout.circuit.Pairs;
+import buzzout.circuit.Reading;
+import buzzout.plan.Key;
+import buzzout.plan.Plan;
+import java.util.BitSet;
+
+/** Which further faults could change what a term says, under a hypothesis that does not explain it. */
+final class Suspicion {
+    private final Case board;
+    private final Term term;
+    private final BitSet candidates;
+
+    private Suspicion(Case board, Term term, BitSet candidates) {
+        this.board = board;
+        this.term = term;
+        this.candidates = candidates;
+    }
+
+    static Suspicion of(Case board, Hypothesis hypothesis, Term term) {
+        Plan plan = board.plan();
+        Forecast forecast = hypothesis.forecast();
+        BitSet keys = new BitSet();
+        long nets = 0;
+        if (term instanceof Term.Quiet) {
+            Pairs seen = board.ledger().quiet().orElse(Pairs.NONE);
+            Reading quiet = board.readings().reading(forecast.quiet());
+            nets = nets(plan, seen.minus(quiet.low()).plus(quiet.low().minus(seen)));
+            keys.or(crossings(plan, nets));
+        } else if (term instanceof Term.OfKey of) {
+            Key key = plan.keys().get(of.key());
+            keys.set(of.key());
+            nets = 1L << key.row() | 1L << key.column() | nets(board, forecast.answer(of.key()));
+            for (int answer : board.ledger().meant(of.key())) {
+                nets |= nets(board, answer);
+            }
+        } else if (term instanceof Term.OfAnswer of) {
+            nets = nets(board, of.answer());
+            keys.or(givers(forecast, of.answer()));
+            keys.or(board.ledger().came().get(of.answer()) ? around(plan, nets) : crossings(plan, nets));
+            for (int key = keys.nextSetBit(0); key >= 0; key = keys.nextSetBit(key + 1)) {
+                if (forecast.answer(key) == of.answer()) {
+                    nets |= 1L << plan.keys().get(key).row()
+                            | 1L << plan.keys().get(key).column();
+                }
+            }
+        }
+        return new Suspicion(board, term, board.charges().touching(keys, nets, hypothesis.charged()));
+    }
+
+    BitSet candidates() {
+        return candidates;
+    }
+
+    /** Whether the term's own part of the forecast changed, and not away from what was seen. */
+    boolean isEased(Forecast before, Forecast after) {
+        if (term instanceof Term.OfKey of) {
+            return before.answer(of.key()) != after.answer(of.key());
+        } else if (term instanceof Term.OfAnswer of) {
+            return isEased(before, after, of.answer());
+        }
+        return before.quiet() != after.quiet();
+    }
+
+    private boolean isEased(Forecast before, Forecast after, int wanted) {
+        for (int key = 0; key < before.keys(); key++) {
+            int was = before.answer(key);
+            int is = after.answer(key);
+            boolean concerned = was == wanted
+                    || is == wanted
+                    || !board.readings().common(is, wanted).isEmpty();
+            if (was != is && concerned) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static BitSet givers(Forecast forecast, int answer) {
+        BitSet givers = new BitSet();
+        for (int key = 0; key < forecast.keys(); key++) {
+            givers.set(key, forecast.answer(key) == answer);
+        }
+        return givers;
+    }
+
+    private static BitSet crossings(Plan plan, long nets) {
+        BitSet keys = new BitSet();
+        plan.keys().forEach(key -> keys.set(key.index(), (nets >>> key.row() & nets >>> key.column() & 1) != 0));
+        return keys;
+    }
+
+    private static BitSet around(Plan plan, long nets) {
+        BitSet keys = new BitSet();
+        plan.keys().forEach(key -> keys.set(key.index(), ((nets >>> key.row() | nets >>> key.column()) & 1) != 0));
+        return keys;
+    }
+
+    private static long nets(Case board, int answer) {
+        Reading reading = board.readings().reading(answer);
+        return nets(board.plan(), reading.low().plus(reading.between()));
+    }
+
+    private static long nets(Plan plan, Pairs pairs) {
+        long nets = 0;
+        for (Pair pair : pairs.list()) {
+            nets |= 1L << pair.low() | 1L << pair.reads();
+        }
+        return nets & -1L >>> (Long.SIZE - plan.nets().size());
+    }
+}

@@ -1,0 +1,111 @@
+package buzzout.circuit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import buzzout.plan.Plan;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Random;
+import org.jgrapht.Graph;
+import org.jgrapht.alg.interfaces.ShortestPathAlgorithm.SingleSourcePaths;
+import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
+import org.jgrapht.graph.DefaultWeightedEdge;
+import org.jgrapht.graph.DirectedWeightedMultigraph;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The circuit's own walk over lumps and branches agrees with JGraphT's shortest paths over the netlist, part by part,
+ * where each diode weighs one and everything else nothing.
+ */
+class CircuitAgainstGraphTest {
+    private static final String GROUND = "ground";
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4})
+    void what_reads_low_is_what_reaches_a_driven_pin_through_few_enough_diodes(long seed) {
+        Random random = new Random(seed);
+        int lows = 0;
+        int betweens = 0;
+        for (int board = 0; board < 150; board++) {
+            int sureDiodes = random.nextInt(4);
+            Plan plan = RandomBoards.plan(random, sureDiodes);
+            List<Fault> faults = RandomBoards.faults(random, plan, 4);
+            BitSet held = RandomBoards.held(random, plan, 5);
+            Reading expected = expected(plan, faults, held, sureDiodes);
+            Reading read = Circuit.of(plan, faults).read(held);
+            int which = board;
+            assertEquals(
+                    expected,
+                    read,
+                    () -> "seed " + seed + ", board " + which + ", " + sureDiodes + " sure diodes, faults " + faults
+                            + ", held " + held + "\n" + Netlist.text(plan, faults));
+            lows += read.low().count();
+            betweens += read.between().count();
+        }
+        int lowPairs = lows;
+        int betweenPairs = betweens;
+        assertTrue(
+                lowPairs > 300 && betweenPairs > 100,
+                () -> "seed " + seed + " hardly tries anything: " + lowPairs + " lows, " + betweenPairs + " between");
+    }
+
+    private static Reading expected(Plan plan, List<Fault> faults, BitSet held, int sureDiodes) {
+        Graph<String, DefaultWeightedEdge> towards = graph(plan, Netlist.text(plan, faults), held, sureDiodes + 1);
+        DijkstraShortestPath<String, DefaultWeightedEdge> paths = new DijkstraShortestPath<>(towards);
+        SingleSourcePaths<String, DefaultWeightedEdge> fromGround = paths.getPaths(GROUND);
+        List<Pair> low = new ArrayList<>();
+        List<Pair> between = new ArrayList<>();
+        for (int driven = 0; driven < plan.pins().size(); driven++) {
+            SingleSourcePaths<String, DefaultWeightedEdge> fromDriven = paths.getPaths(pin(plan, driven));
+            for (int reads = 0; reads < plan.pins().size(); reads++) {
+                String pin = pin(plan, reads);
+                double diodes = Math.min(fromDriven.getWeight(pin), fromGround.getWeight(pin));
+                if (reads != driven && diodes < Double.POSITIVE_INFINITY) {
+                    (diodes <= sureDiodes ? low : between).add(new Pair(driven, reads));
+                }
+            }
+        }
+        return new Reading(Pairs.of(low), Pairs.of(between));
+    }
+
+    private static String pin(Plan plan, int index) {
+        return "pin " + plan.pins().get(index);
+    }
+
+    /** Edges run against the current, from where it goes to where it comes from. */
+    private static Graph<String, DefaultWeightedEdge> graph(Plan plan, String netlist, BitSet held, int led) {
+        Graph<String, DefaultWeightedEdge> graph = new DirectedWeightedMultigraph<>(DefaultWeightedEdge.class);
+        netlist.lines().map(line -> line.split(" ", -1)).forEach(part -> {
+            switch (part[0]) {
+                case "pin" -> both(graph, "pin " + part[1], part[2]);
+                case "wire" -> both(graph, part[1], part[2]);
+                case "diode" -> against(graph, part[1], part[2], 1);
+                case "switch" -> {
+                    if (held.get(plan.key(part[1]).orElseThrow().index())) {
+                        both(graph, part[2], part[3]);
+                    }
+                }
+                case "ground" -> both(graph, part[1], GROUND);
+                case "led" -> against(graph, part[1], GROUND, led);
+                default -> throw new IllegalArgumentException(String.join(" ", part));
+            }
+        });
+        return graph;
+    }
+
+    private static void both(Graph<String, DefaultWeightedEdge> graph, String node, String other) {
+        against(graph, node, other, 0);
+        against(graph, other, node, 0);
+    }
+
+    private static void against(Graph<String, DefaultWeightedEdge> graph, String from, String to, double diodes) {
+        graph.addVertex(from);
+        graph.addVertex(to);
+        if (!from.equals(to)) {
+            graph.setEdgeWeight(graph.addEdge(to, from), diodes);
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package buzzout.cli;
+
+import buzzout.plan.ExamplePlan;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Runs command lines in this process, in a folder of their own that holds {@code quayside.toml}. */
+record CommandLineCase(Path folder) {
+    /** What a command line came to. */
+    record Result(int status, String out, String err) {}
+
+    static CommandLineCase in(Path folder) throws IOException {
+        Files.writeString(folder.resolve("quayside.toml"), ExamplePlan.quaysideText());
+        return new CommandLineCase(folder);
+    }
+
+    Result run(String... arguments) {
+        return runTyping("", arguments);
+    }
+
+    Result runTyping(String typed, String... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        Console console = new Console(new PrintWriter(out), new PrintWriter(err));
+        Clock clock = Clock.fixed(Instant.parse("2026-11-25T10:14:05Z"), ZoneOffset.ofHours(1));
+        InputStream in = new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8));
+        Surroundings surroundings = new Surroundings(console, in, folder, clock, Map.of("LANG", "en_GB.UTF-8"), false);
+        int status = Program.run(surroundings, arguments);
+        return new Result(status, plain(out), plain(err));
+    }
+
+    List<String> sessions() throws IOException {
+        try (Stream<Path> files = Files.list(folder.resolve("sessions"))) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    private String plain(StringWriter text) {
+        return text.toString().replace(folder + "/", "").replace(System.lineSeparator(), "\n");
+    }
+}

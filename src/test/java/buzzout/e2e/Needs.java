@@ -1,0 +1,41 @@
+package buzzout.e2e;
+
+import static org.junit.jupiter.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.abort;
+
+import buzzout.probe.SketchBench;
+import java.io.IOException;
+import java.util.Optional;
+
+/** What tests need of the machine. Without it they are skipped, but in CI they fail. */
+public final class Needs {
+    private Needs() {}
+
+    public static void theSketchBench() throws IOException, InterruptedException {
+        SketchBench.build().ifPresent(Needs::lacks);
+    }
+
+    static void tmux() throws InterruptedException {
+        program("tmux", "-V").ifPresent(Needs::lacks);
+    }
+
+    static void python() throws InterruptedException {
+        program("python3", "-c", "import pty").ifPresent(Needs::lacks);
+    }
+
+    private static Optional<String> program(String... command) throws InterruptedException {
+        try {
+            int status = new ProcessBuilder(command).start().waitFor();
+            return status == 0 ? Optional.empty() : Optional.of(String.join(" ", command) + " ended with " + status);
+        } catch (IOException absent) {
+            return Optional.of(command[0] + " is not installed");
+        }
+    }
+
+    private static void lacks(String reason) {
+        if (!System.getenv().getOrDefault("CI", "").isEmpty()) {
+            fail(reason);
+        }
+        abort(reason);
+    }
+}
