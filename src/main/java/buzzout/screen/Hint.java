@@ -27,7 +27,6 @@ record Hint(String stroke, String does) {
             hints.add(new Hint("u", "take back"));
             hints.add(new Hint("e", "all pressed"));
         }
-        hints.add(new Hint("m", view.focus().tones() ? "tones off" : "tones on"));
         return hints;
     }
 
