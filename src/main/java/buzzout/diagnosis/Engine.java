@@ -22,7 +22,7 @@ public final class Engine {
     private static final Comparator<Map.Entry<Term, Double>> HEAVIEST_FIRST = Map.Entry.comparingByValue();
 
     private final Case board;
-    private Hypothesis explanation;
+    Hypothesis explanation;
     private List<Strand> strands = List.of();
 
     public Engine(Plan plan) {
@@ -40,13 +40,10 @@ public final class Engine {
         Hypothesis again = board.again(explanation);
         boolean asExpected = Math.abs(again.logLikelihood() - explanation.logLikelihood()) < 1e-9;
         explanation = again;
-        strands = asExpected
-                ? strands.stream()
-                        .map(strand -> strand.again(board, explanation))
-                        .toList()
-                : unravelled();
+        strands =
+                asExpected ? strands.stream().map(strand -> strand.again(board)).toList() : unravelled();
         List<Finding> findings = strands.stream()
-                .map(Strand::finding)
+                .map(strand -> strand.finding(board, explanation))
                 .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                 .toList();
         double unexplored =
@@ -115,12 +112,26 @@ public final class Engine {
             if (owed.isEmpty()) {
                 return thinned(sofar);
             }
-            Hypothesis found = Search.best(board, sofar, owed.get(), taste);
+            Hypothesis found = best(sofar, owed.get(), taste);
             if (found.score() <= sofar.score()) {
                 slips.add(owed.get());
             } else {
                 sofar = found;
             }
         }
+    }
+
+    /** Of a term explained alone, with those on its row, and with those on its column: whatever explains best. */
+    private Hypothesis best(Hypothesis start, Term term, Search.Taste taste) {
+        Hypothesis alone = Search.best(board, start, Set.of(term), taste);
+        if (taste == Search.Taste.FEWEST) {
+            return alone;
+        }
+        Hypothesis best = alone;
+        for (Set<Term> alike : Alike.terms(board, start, term)) {
+            Hypothesis found = Search.best(board, start, alike, taste);
+            best = found.score() > best.score() ? found : best;
+        }
+        return best;
     }
 }

@@ -1,6 +1,7 @@
 package buzzout.diagnosis;
 
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -13,25 +14,27 @@ import java.util.Set;
  * @param duties the terms that cost more without it
  * @param result what explains those terms in its place
  */
-record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result, Finding finding) {
+record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result) {
     static Strand of(Case board, Hypothesis explanation, int fault) {
         Hypothesis base = board.without(explanation, fault);
-        Set<Term> duties = duties(board, base, explanation);
-        return of(board, explanation, fault, base, duties, Search.all(board, base, duties));
+        Map<Term, Double> costs = board.costs(explanation);
+        Set<Term> duties = duties(board, base, costs);
+        Set<Term> focus = new HashSet<>(costs.keySet());
+        focus.addAll(duties);
+        return new Strand(fault, base, duties, Search.all(board, base, focus, explanation));
     }
 
-    private static Strand of(
-            Case board, Hypothesis explanation, int fault, Hypothesis base, Set<Term> duties, Search.Result result) {
-        return new Strand(fault, base, duties, result, Findings.of(board, explanation, fault, base, duties, result));
+    Finding finding(Case board, Hypothesis explanation) {
+        return Findings.of(board, explanation, fault, base, duties, result);
     }
 
     /** The same strand after evidence that the explanation expected: others can only have lost weight. */
-    Strand again(Case board, Hypothesis explanation) {
+    Strand again(Case board) {
         List<Hypothesis> weighed = result.weighed().stream()
                 .map(board::again)
                 .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
                 .toList();
-        return of(board, explanation, fault, base, duties, new Search.Result(weighed, result.unexplored()));
+        return new Strand(fault, base, duties, new Search.Result(weighed, result.unexplored()));
     }
 
     /** At most how much of the probability was left unexplored. */
@@ -39,8 +42,7 @@ record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result
         return Findings.unexplored(result);
     }
 
-    private static Set<Term> duties(Case board, Hypothesis base, Hypothesis explanation) {
-        Map<Term, Double> costs = board.costs(explanation);
+    private static Set<Term> duties(Case board, Hypothesis base, Map<Term, Double> costs) {
         Set<Term> duties = new LinkedHashSet<>();
         board.costs(base).forEach((term, cost) -> {
             if (cost < costs.getOrDefault(term, 0.0) - 1e-9) {
