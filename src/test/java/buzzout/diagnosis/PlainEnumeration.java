@@ -24,7 +24,7 @@ final class PlainEnumeration {
     private final List<Reading> readings = new ArrayList<>();
 
     /** A set of faults, and its quiet sweep and answers as numbers of readings. */
-    private record Entry(List<Fault> faults, double logPrior, int quiet, int[] answers) {}
+    private record Entry(List<Fault> faults, double logPrior, int quiet, List<Integer> answers) {}
 
     PlainEnumeration(Plan plan, Priors priors, int mostFaults) {
         this.plan = plan;
@@ -40,7 +40,7 @@ final class PlainEnumeration {
                 List.copyOf(chosen),
                 PlainModel.logPrior(priors, chosen),
                 number(shown.quiet()),
-                shown.answers().stream().mapToInt(this::number).toArray()));
+                shown.answers().stream().map(this::number).toList()));
         for (int index = next; left > 0 && index < faults.size(); index++) {
             Fault fault = faults.get(index);
             if (chosen.stream().allMatch(other -> Collections.disjoint(other.parts(), fault.parts()))) {
@@ -76,11 +76,11 @@ final class PlainEnumeration {
             Entry entry = entries.get(at);
             double score = entry.logPrior() + ofQuiet[entry.quiet()];
             for (int key = 0; key < ofKey.length; key++) {
-                score += ofKey[key][entry.answers()[key]];
+                score += ofKey[key][entry.answers().get(key)];
             }
             if (model.hasFreePlay()) {
                 score += model.freePlayCost(
-                        Arrays.stream(entry.answers()).mapToObj(readings::get).toList());
+                        entry.answers().stream().map(readings::get).toList());
             }
             scores[at] = score;
         }
