@@ -1,5 +1,6 @@
 package buzzout.diagnosis;
 
+import buzzout.circuit.Fault;
 import buzzout.plan.Plan;
 import buzzout.session.Evidence;
 import java.util.ArrayList;
@@ -49,6 +50,11 @@ public final class Engine {
         double unexplored =
                 strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
         return new Diagnosis(findings, unexplored, Findings.troubles(board, explanation));
+    }
+
+    /** The faults of the best explanation that the last weighing found. */
+    List<Fault> explanation() {
+        return board.charges().faults(explanation.charged());
     }
 
     /** Finds the best explanation, and for each of its faults what could stand in for it. */

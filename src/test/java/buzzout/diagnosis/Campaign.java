@@ -1,0 +1,60 @@
+package buzzout.diagnosis;
+
+import buzzout.circuit.Catalogue;
+import buzzout.circuit.Fault;
+import buzzout.circuit.Part;
+import buzzout.plan.Plan;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** How much to try, and on which faults. {@code mvn test -Dbuzzout.campaign=full} tries everything. */
+final class Campaign {
+    private static final boolean FULL = "full".equals(System.getProperty("buzzout.campaign"));
+
+    private Campaign() {}
+
+    static int size(int usual, int full) {
+        return FULL ? full : usual;
+    }
+
+    static boolean isFull() {
+        return FULL;
+    }
+
+    /** So many faults, all as probable as each other, none in a part that another spoils. */
+    static List<Fault> anyFaults(Random random, Plan plan, int count) {
+        List<Fault> all = new ArrayList<>(Catalogue.of(plan));
+        Collections.shuffle(all, random);
+        return firstThatFit(all, count);
+    }
+
+    /** So many faults as the priors have them, none in a part that another spoils. */
+    static List<Fault> likelyFaults(Random random, Plan plan, Priors priors, int count) {
+        record Drawn(Fault fault, double arrival) {}
+        // The first to arrive of exponential waits, each at its own rate, is a draw by weight (Efraimidis & Spirakis).
+        List<Fault> inOrder = Catalogue.of(plan).stream()
+                .map(fault ->
+                        new Drawn(fault, -Math.log(1 - random.nextDouble()) / Math.exp(priors.logOdds(fault.kind()))))
+                .sorted(java.util.Comparator.comparingDouble(Drawn::arrival))
+                .map(Drawn::fault)
+                .toList();
+        return firstThatFit(inOrder, count);
+    }
+
+    private static List<Fault> firstThatFit(List<Fault> faults, int count) {
+        Set<Part> spoiled = new HashSet<>();
+        return faults.stream()
+                .filter(fault -> Collections.disjoint(spoiled, fault.parts()) && spoiled.addAll(fault.parts()))
+                .limit(count)
+                .toList();
+    }
+
+    static String codes(Plan plan, List<Fault> faults) {
+        return faults.stream().map(fault -> fault.code(plan)).sorted().collect(Collectors.joining(" ", "[", "]"));
+    }
+}

@@ -1,0 +1,131 @@
+package buzzout.diagnosis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import buzzout.circuit.Fault;
+import buzzout.plan.ExamplePlan;
+import buzzout.plan.Plan;
+import buzzout.session.Evidence;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Boards with several faults, drawn by the priors: the explanation that is reported is never less probable than the
+ * truth, as weighed by the definition apart from the engine.
+ *
+ * <p>A fault counts as named when it is a suspect of some finding; a good part as accused when a finding's first suspect
+ * has a probability of ½ or more and is not true.
+ */
+class SeveralFaultsTest {
+    private static final Priors PRIORS = Priors.judged();
+    private static final List<Plan> PLANS = List.of(ExamplePlan.quayside(), Grids.branching5x12(), Grids.keys75());
+
+    /** How each key gets pressed. */
+    enum Way {
+        ROLL_CALL,
+        FREE_PLAY
+    }
+
+    record Trials(int faults, Way way) {
+        @Override
+        public String toString() {
+            return faults + " faults, " + way;
+        }
+    }
+
+    static Stream<Trials> trials() {
+        return Stream.of(2, 3, 5, 8).flatMap(faults -> Stream.of(Way.values()).map(way -> new Trials(faults, way)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("trials")
+    void no_explanation_is_less_probable_than_the_truth(Trials trials) {
+        Tally tally = new Tally();
+        int boards = Campaign.size(20, 1000);
+        for (int board = 0; board < boards; board++) {
+            long seed = 1000L * board + 10L * trials.faults();
+            Plan plan = PLANS.get(board % PLANS.size());
+            List<Fault> truth = Campaign.likelyFaults(new Random(seed), plan, PRIORS, trials.faults());
+            Evidence evidence =
+                    trials.way() == Way.ROLL_CALL ? RollCall.complete(plan, truth) : RollCall.freePlay(plan, truth);
+            Engine engine = new Engine(plan);
+            Diagnosis diagnosis = engine.weigh(evidence);
+            tally.add(diagnosis, new HashSet<>(truth));
+            double lacks = PlainModel.score(plan, PRIORS, evidence, truth)
+                    - PlainModel.score(plan, PRIORS, evidence, engine.explanation());
+            if (lacks > 1e-6) {
+                tally.beaten.add(String.format(
+                        "%s, seed %d on %s: the truth %s is more probable by e^%.2f than %s",
+                        trials,
+                        seed,
+                        plan.name(),
+                        Campaign.codes(plan, truth),
+                        lacks,
+                        Campaign.codes(plan, engine.explanation())));
+            }
+        }
+        System.out.printf("%d boards with %s (seeds 1000 n + %d): %s%n", boards, trials, 10 * trials.faults(), tally);
+        assertEquals(boards, tally.boards);
+        assertTrue(tally.beaten.isEmpty(), () -> String.join("\n", tally.beaten));
+    }
+
+    /** What became of the true faults. */
+    private static final class Tally {
+        private final List<String> beaten = new ArrayList<>();
+        private int boards;
+        private int faults;
+        private int named;
+        private int allNamed;
+        private int accusing;
+        private int findings;
+        private int sure;
+        private int sureAndRight;
+
+        void add(Diagnosis diagnosis, Set<Fault> truth) {
+            boards++;
+            faults += truth.size();
+            long found = truth.stream()
+                    .filter(fault -> diagnosis.findings().stream().anyMatch(finding -> names(finding, Set.of(fault))))
+                    .count();
+            named += (int) found;
+            allNamed += found == truth.size() ? 1 : 0;
+            for (Finding finding : diagnosis.findings()) {
+                findings++;
+                if (finding.first().probability() >= 0.5
+                        && !truth.contains(finding.first().fault())) {
+                    accusing++;
+                }
+                if (finding.probability() >= 0.9) {
+                    sure++;
+                    sureAndRight += names(finding, truth) ? 1 : 0;
+                }
+            }
+        }
+
+        private static boolean names(Finding finding, Set<Fault> any) {
+            return finding.suspects().stream().map(Suspect::fault).anyMatch(any::contains);
+        }
+
+        @Override
+        public String toString() {
+            return String.format(
+                    "%.1f %% of the faults named, all of them on %.1f %% of the boards; %d of %d findings accuse a good"
+                            + " part; of %d given 0.9 or more, %.1f %% are right; %d explanations less probable than"
+                            + " the truth",
+                    100.0 * named / faults,
+                    100.0 * allNamed / boards,
+                    accusing,
+                    findings,
+                    sure,
+                    100.0 * sureAndRight / Math.max(1, sure),
+                    beaten.size());
+        }
+    }
+}
