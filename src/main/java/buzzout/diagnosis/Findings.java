@@ -14,6 +14,9 @@ final class Findings {
     /** Suspects less probable than this are not named. */
     private static final double WORTH_NAMING = 0.005;
 
+    /** Probabilities nearer than this are the same but for rounding. */
+    private static final double TIE = 1e-9;
+
     private Findings() {}
 
     static Finding of(
@@ -41,7 +44,8 @@ final class Findings {
                 otherwise.add(suspect);
             }
         });
-        Comparator<Suspect> order = Comparator.comparingDouble(Suspect::probability)
+        Comparator<Suspect> order = Comparator.<Suspect>comparingDouble(
+                        suspect -> Math.rint(suspect.probability() / TIE))
                 .reversed()
                 .thenComparing(suspect -> suspect.fault().code(board.charges().plan()));
         suspects.sort(order);
