@@ -97,6 +97,11 @@ public final class Engine {
             return same;
         }
         Hypothesis best = explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST);
+        Optional<Hypothesis> ofAll = Exhaustive.best(board);
+        if (ofAll.isPresent()) {
+            Hypothesis found = explain(ofAll.get(), Search.Taste.WHOLE, HEAVIEST_FIRST);
+            best = found.score() > best.score() ? found : best;
+        }
         Hypothesis nothing = board.weigh(new BitSet());
         for (Search.Taste taste : Search.Taste.values()) {
             for (Comparator<Map.Entry<Term, Double>> order : List.of(HEAVIEST_FIRST, HEAVIEST_FIRST.reversed())) {
