@@ -25,6 +25,7 @@ public final class Engine {
     private final Case board;
     Hypothesis explanation;
     private List<Strand> strands = List.of();
+    private Optional<Exhaustive> exhaustive = Optional.empty();
 
     public Engine(Plan plan) {
         this(plan, Priors.judged());
@@ -38,17 +39,22 @@ public final class Engine {
     /** What is wrong, after this evidence. Fast when it only grew since the last call. */
     public Diagnosis weigh(Evidence evidence) {
         board.take(evidence);
+        exhaustive = Exhaustive.of(board);
         Hypothesis again = board.again(explanation);
         boolean asExpected = Math.abs(again.logLikelihood() - explanation.logLikelihood()) < 1e-9;
         explanation = again;
-        strands =
-                asExpected ? strands.stream().map(strand -> strand.again(board)).toList() : unravelled();
+        strands = asExpected
+                ? strands.stream()
+                        .map(strand -> strand.again(board, explanation))
+                        .toList()
+                : unravelled();
         List<Finding> findings = strands.stream()
-                .map(strand -> strand.finding(board, explanation))
+                .map(strand -> strand.finding(board, explanation, exhaustive))
                 .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                 .toList();
-        double unexplored =
-                strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
+        double unexplored = exhaustive.isPresent()
+                ? 0
+                : strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
         return new Diagnosis(findings, unexplored, Findings.troubles(board, explanation));
     }
 
@@ -97,9 +103,8 @@ public final class Engine {
             return same;
         }
         Hypothesis best = explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST);
-        Optional<Hypothesis> ofAll = Exhaustive.best(board);
-        if (ofAll.isPresent()) {
-            Hypothesis found = explain(ofAll.get(), Search.Taste.WHOLE, HEAVIEST_FIRST);
+        if (exhaustive.isPresent()) {
+            Hypothesis found = explain(exhaustive.get().best(), Search.Taste.WHOLE, HEAVIEST_FIRST);
             best = found.score() > best.score() ? found : best;
         }
         Hypothesis nothing = board.weigh(new BitSet());

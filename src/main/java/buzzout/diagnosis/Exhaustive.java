@@ -3,8 +3,10 @@ package buzzout.diagnosis;
 import buzzout.circuit.Fault;
 import buzzout.plan.Plan;
 import buzzout.session.Evidence;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -17,10 +19,13 @@ public final class Exhaustive {
     /** So many take some 20 ms. */
     private static final double MOST_SETS = 40_000;
 
+    private record Weighed(BitSet charged, double weight) {}
+
     private final Case board;
     private final int mostFaults;
     private final Tolerance nothing;
     private final double[] weightOf;
+    private final List<Weighed> sets = new ArrayList<>();
     private double total;
     private Hypothesis best;
 
@@ -34,12 +39,12 @@ public final class Exhaustive {
         weigh(best, 0);
     }
 
-    /** The most probable of all sets, where the board is so small that all can be weighed while the person presses. */
-    static Optional<Hypothesis> best(Case board) {
+    /** All sets, where the board is so small that they can be weighed while the person presses. */
+    static Optional<Exhaustive> of(Case board) {
         double faults = board.charges().count();
         int most = faults * faults * faults / 6 <= MOST_SETS ? 3 : 2;
         return Math.pow(faults, most) / (most == 3 ? 6 : 2) <= MOST_SETS
-                ? Optional.of(new Exhaustive(board, most).best)
+                ? Optional.of(new Exhaustive(board, most))
                 : Optional.empty();
     }
 
@@ -55,9 +60,31 @@ public final class Exhaustive {
         return posterior;
     }
 
+    /** The most probable of all sets. */
+    Hypothesis best() {
+        return best;
+    }
+
+    /** The probability of one fault. */
+    double probability(int fault) {
+        return weightOf[fault] / total;
+    }
+
+    /** The probability that the board has at least one of these faults. */
+    double probabilityOfAny(BitSet faults) {
+        double weight = 0;
+        for (Weighed set : sets) {
+            if (set.charged().intersects(faults)) {
+                weight += set.weight();
+            }
+        }
+        return weight / total;
+    }
+
     private void weigh(Hypothesis hypothesis, int next) {
         double weight = Math.exp(hypothesis.score());
         total += weight;
+        sets.add(new Weighed(hypothesis.charged(), weight));
         best = hypothesis.score() > best.score() ? hypothesis : best;
         BitSet charged = hypothesis.charged();
         for (int fault = charged.nextSetBit(0); fault >= 0; fault = charged.nextSetBit(fault + 1)) {

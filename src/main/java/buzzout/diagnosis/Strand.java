@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -24,17 +25,18 @@ record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result
         return new Strand(fault, base, duties, Search.all(board, base, focus, explanation));
     }
 
-    Finding finding(Case board, Hypothesis explanation) {
-        return Findings.of(board, explanation, fault, base, duties, result);
+    Finding finding(Case board, Hypothesis explanation, Optional<Exhaustive> exhaustive) {
+        return Findings.of(board, explanation, this, exhaustive);
     }
 
     /** The same strand after evidence that the explanation expected: others can only have lost weight. */
-    Strand again(Case board) {
+    Strand again(Case board, Hypothesis explanation) {
         List<Hypothesis> weighed = result.weighed().stream()
                 .map(board::again)
                 .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
                 .toList();
-        return new Strand(fault, base, duties, new Search.Result(weighed, result.unexplored()));
+        Set<Term> dutiesNow = duties(board, base, board.costs(explanation));
+        return new Strand(fault, base, dutiesNow, new Search.Result(weighed, result.unexplored()));
     }
 
     /** At most how much of the probability was left unexplored. */
