@@ -167,6 +167,15 @@ final class Charges {
         return joined;
     }
 
+    /** Faults that sit on any of these nets and in no single key. */
+    BitSet onNets(long someNets) {
+        BitSet faultsThere = new BitSet();
+        for (long left = someNets; left != 0; left &= left - 1) {
+            faultsThere.or(onNet.get(Long.numberOfTrailingZeros(left)));
+        }
+        return faultsThere;
+    }
+
     /** Faults that could change what these keys and nets show, beside what is charged already. */
     BitSet touching(BitSet keys, long someNets, BitSet charged) {
         long reached = someNets;
@@ -179,9 +188,7 @@ final class Charges {
         for (int key = keys.nextSetBit(0); key >= 0; key = keys.nextSetBit(key + 1)) {
             touching.or(inKey.get(key));
         }
-        for (long left = reached; left != 0; left &= left - 1) {
-            touching.or(onNet.get(Long.numberOfTrailingZeros(left)));
-        }
+        touching.or(onNets(reached));
         return touching;
     }
 }

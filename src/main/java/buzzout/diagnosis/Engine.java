@@ -139,15 +139,22 @@ public final class Engine {
 
     /** Of a term explained alone, with those on its row, and with those on its column: whatever explains best. */
     private Hypothesis best(Hypothesis start, Term term, Search.Taste taste) {
-        Hypothesis alone = Search.best(board, start, Set.of(term), taste);
-        if (taste == Search.Taste.FEWEST) {
-            return alone;
-        }
-        Hypothesis best = alone;
+        Hypothesis best = Search.best(board, start, Set.of(term), taste);
         for (Set<Term> alike : Alike.terms(board, start, term)) {
             Hypothesis found = Search.best(board, start, alike, taste);
             best = found.score() > best.score() ? found : best;
+            if (alike.size() >= Disguise.FEWEST_TERMS && !isClean(start, best, alike)) {
+                Hypothesis pair = Disguise.best(board, start, alike);
+                best = pair.score() > best.score() ? pair : best;
+            }
         }
         return best;
+    }
+
+    /** Whether a hypothesis explains all these terms and leaves no new ones unexplained. */
+    private boolean isClean(Hypothesis start, Hypothesis found, Set<Term> terms) {
+        Set<Term> tolerated = new HashSet<>(board.costs(start).keySet());
+        tolerated.removeAll(terms);
+        return tolerated.containsAll(board.costs(found).keySet());
     }
 }
