@@ -64,6 +64,17 @@ final class Case {
                 weights(hypothesis.forecast()).total());
     }
 
+    Hypothesis with(Hypothesis hypothesis, BitSet added) {
+        BitSet charged = (BitSet) hypothesis.charged().clone();
+        Forecast forecast = hypothesis.forecast();
+        for (int fault = added.nextSetBit(0); fault >= 0; fault = added.nextSetBit(fault + 1)) {
+            forecast = forecasts.with(charged, forecast, fault);
+            charged.set(fault);
+        }
+        return new Hypothesis(
+                charged, charges.logOdds(charged), forecast, weights(forecast).total());
+    }
+
     Hypothesis without(Hypothesis hypothesis, int fault) {
         BitSet charged = (BitSet) hypothesis.charged().clone();
         charged.clear(fault);

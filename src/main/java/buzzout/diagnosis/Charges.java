@@ -7,6 +7,7 @@ import buzzout.circuit.Part;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -45,7 +46,7 @@ final class Charges {
         logOdds = faults.stream()
                 .mapToDouble(fault -> priors.logOdds(fault.kind()))
                 .toArray();
-        likeliestLogOdds = java.util.Arrays.stream(logOdds).max().orElse(0);
+        likeliestLogOdds = Arrays.stream(logOdds).max().orElse(0);
         nets = new long[faults.size()];
         plan.nets().forEach(net -> onNet.add(new BitSet()));
         plan.keys().forEach(key -> inKey.add(new BitSet()));
@@ -165,6 +166,19 @@ final class Charges {
             }
         } while (joined != before);
         return joined;
+    }
+
+    /** How many of these faults sit in keys of one net, at most. */
+    int mostInKeysOfOneNet(BitSet charged) {
+        int[] count = new int[Long.SIZE];
+        for (int number = charged.nextSetBit(0); number >= 0; number = charged.nextSetBit(number + 1)) {
+            if (inOneKey.get(number)) {
+                for (long left = nets[number]; left != 0; left &= left - 1) {
+                    count[Long.numberOfTrailingZeros(left)]++;
+                }
+            }
+        }
+        return Arrays.stream(count).max().orElse(0);
     }
 
     /** Faults that sit on any of these nets and in no single key. */

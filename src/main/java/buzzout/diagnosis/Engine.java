@@ -19,7 +19,7 @@ import java.util.Set;
  * explanation; then it takes each fault of that explanation out in turn and enumerates what else could stand in for it.
  */
 public final class Engine {
-    private static final int MOST_ROUNDS = 40;
+    private static final int MOST_ROUNDS = 8;
     private static final Comparator<Map.Entry<Term, Double>> HEAVIEST_FIRST = Map.Entry.comparingByValue();
 
     private final Case board;
@@ -65,23 +65,42 @@ public final class Engine {
 
     /** Finds the best explanation, and for each of its faults what could stand in for it. */
     private List<Strand> unravelled() {
+        List<Strand> known = strands;
+        BitSet before = explanation.charged();
         explanation = firstExplanation();
-        for (int round = 0; round < MOST_ROUNDS; round++) {
+        for (int round = 0; ; round++) {
             List<Strand> found = new ArrayList<>();
             Hypothesis better = explanation;
             for (int fault : explanation.charged().stream().toArray()) {
-                Strand strand = Strand.of(board, explanation, fault);
+                Strand strand = strand(known, before, fault);
                 if (strand.result().best().score() > better.score() + 1e-9) {
                     better = strand.result().best();
                 }
                 found.add(strand);
             }
-            if (better.charged().equals(explanation.charged())) {
+            if (better.charged().equals(explanation.charged()) || round == MOST_ROUNDS) {
                 return found;
             }
+            known = found;
+            before = explanation.charged();
             explanation = explain(better, Search.Taste.WHOLE, HEAVIEST_FIRST);
         }
-        throw new IllegalStateException("explanations kept improving for " + MOST_ROUNDS + " rounds");
+    }
+
+    /** A strand for a fault of the explanation; a known one where only faults on other nets were added since. */
+    private Strand strand(List<Strand> known, BitSet before, int fault) {
+        BitSet added = (BitSet) explanation.charged().clone();
+        added.andNot(before);
+        BitSet gone = (BitSet) before.clone();
+        gone.andNot(explanation.charged());
+        boolean apart = gone.isEmpty()
+                && added.stream().allMatch(other -> (board.charges().nets(other) & board.charges().nets(fault)) == 0);
+        return known.stream()
+                .filter(strand -> apart && strand.fault() == fault)
+                .findFirst()
+                .map(strand -> strand.beside(board, explanation, added))
+                .filter(strand -> !strand.result().weighed().isEmpty())
+                .orElseGet(() -> Strand.of(board, explanation, fault));
     }
 
     /** Without the faults that do not pay for themselves. */
@@ -103,6 +122,9 @@ public final class Engine {
             return same;
         }
         Hypothesis best = explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST);
+        if (isOneMore(best)) {
+            return best;
+        }
         if (exhaustive.isPresent()) {
             Hypothesis found = explain(exhaustive.get().best(), Search.Taste.WHOLE, HEAVIEST_FIRST);
             best = found.score() > best.score() ? found : best;
@@ -115,6 +137,14 @@ public final class Engine {
             }
         }
         return best;
+    }
+
+    /** Whether one more fault at most explains all that is new, and nothing hints at a disguise. */
+    private boolean isOneMore(Hypothesis found) {
+        return exhaustive.isEmpty()
+                && found.charged().cardinality() <= explanation.charged().cardinality() + 1
+                && board.costs(found).isEmpty()
+                && board.charges().mostInKeysOfOneNet(found.charged()) < Disguise.FEWEST_TERMS;
     }
 
     private Hypothesis explain(Hypothesis start, Search.Taste taste, Comparator<Map.Entry<Term, Double>> order) {

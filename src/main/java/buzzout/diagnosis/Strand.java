@@ -1,5 +1,6 @@
 package buzzout.diagnosis;
 
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -37,6 +38,19 @@ record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result
                 .toList();
         Set<Term> dutiesNow = duties(board, base, board.costs(explanation));
         return new Strand(fault, base, dutiesNow, new Search.Result(weighed, result.unexplored()));
+    }
+
+    /** The same strand beside more faults, which sit on other nets. */
+    Strand beside(Case board, Hypothesis explanation, BitSet added) {
+        Hypothesis more = board.with(base, added);
+        List<Hypothesis> weighed = result.weighed().stream()
+                .filter(hypothesis -> added.stream().allMatch(other -> board.charges()
+                        .canJoin(hypothesis.charged(), other)))
+                .map(hypothesis -> board.with(hypothesis, added))
+                .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
+                .toList();
+        Set<Term> dutiesNow = duties(board, more, board.costs(explanation));
+        return new Strand(fault, more, dutiesNow, new Search.Result(weighed, result.unexplored()));
     }
 
     /** At most how much of the probability was left unexplored. */
