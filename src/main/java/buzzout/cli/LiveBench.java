@@ -32,7 +32,6 @@ final class LiveBench implements Source {
     private final AtomicLong given = new AtomicLong();
     private final AtomicLong taken = new AtomicLong();
     private volatile Optional<RuntimeException> failure = Optional.empty();
-    private volatile boolean refused;
     private volatile boolean ended;
 
     private LiveBench(Bench bench, IntConsumer presser) {
@@ -60,7 +59,6 @@ final class LiveBench implements Source {
     }
 
     void hear(ProbeEvent event) {
-        refused |= event instanceof ProbeEvent.Refused;
         add(new Event.FromProbe(millis(), event));
     }
 
@@ -100,11 +98,6 @@ final class LiveBench implements Source {
         taking.join();
         bench.finish();
         return now();
-    }
-
-    /** Whether a probe answered and would not do what it was told. */
-    boolean wasRefused() {
-        return refused;
     }
 
     /** Whether everything that was heard and told is in the session. */

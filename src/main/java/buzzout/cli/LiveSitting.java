@@ -56,7 +56,7 @@ final class LiveSitting {
         } finally {
             probe.close();
         }
-        return over(bench, bench.end().session(), leaving);
+        return over(bench.end().session(), leaving);
     }
 
     private Setting setting(boolean simulated) {
@@ -65,11 +65,12 @@ final class LiveSitting {
     }
 
     /** Says what came of it. The evidence is weighed from scratch, exactly as a replay will. */
-    private int over(LiveBench bench, Session session, Leaving leaving) {
+    private int over(Session session, Leaving leaving) {
         int status;
         if (session.probe().isEmpty()) {
-            session.linkTrouble().ifPresent(surroundings.console()::complain);
-            if (!bench.wasRefused()) {
+            if (session.linkTrouble().isPresent()) {
+                surroundings.console().complain(session.linkTrouble().get());
+            } else {
                 NothingAnswers.whatToTry(SerialPorts.list()).forEach(surroundings.console()::complain);
             }
             status = Status.NO_PROBE;

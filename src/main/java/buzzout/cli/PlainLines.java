@@ -15,6 +15,9 @@ final class PlainLines {
     /** A press may still grow for a moment, while its contact bounces. */
     private static final int SETTLING_MILLIS = 150;
 
+    /** A finding less probable than this would only come and go. */
+    private static final double WORTH_TELLING = 0.5;
+
     private long toldUntil = -1;
     private Set<String> told = Set.of();
 
@@ -35,10 +38,18 @@ final class PlainLines {
         Plan plan = now.session().plan();
         Set<String> found = new LinkedHashSet<>();
         for (Finding finding : now.diagnosis().findings()) {
-            found.add(finding.first().fault().says(plan));
+            if (finding.probability() >= WORTH_TELLING) {
+                found.add(summary(plan, finding));
+            }
         }
-        found.stream().filter(each -> !told.contains(each)).forEach(each -> lines.add("  found: " + each));
-        told.stream().filter(each -> !found.contains(each)).forEach(each -> lines.add("  no longer found: " + each));
+        found.stream().filter(each -> !told.contains(each)).forEach(each -> lines.add("  likely: " + each));
+        told.stream().filter(each -> !found.contains(each)).forEach(each -> lines.add("  no longer likely: " + each));
         told = found;
+    }
+
+    private static String summary(Plan plan, Finding finding) {
+        String first = finding.first().fault().says(plan);
+        int others = finding.suspects().size() - 1;
+        return others == 0 ? first : first + ", or one of " + others + " others that look alike so far";
     }
 }

@@ -23,8 +23,9 @@ public final class Engine {
     private static final Comparator<Map.Entry<Term, Double>> HEAVIEST_FIRST = Map.Entry.comparingByValue();
 
     private final Case board;
-    private Hypothesis explanation;
+    Hypothesis explanation;
     private List<Strand> strands = List.of();
+    private Optional<Exhaustive> exhaustive = Optional.empty();
 
     public Engine(Plan plan) {
         this(plan, Priors.judged());
@@ -38,6 +39,7 @@ public final class Engine {
     /** What is wrong, after this evidence. Fast when it only grew since the last call. */
     public Diagnosis weigh(Evidence evidence) {
         board.take(evidence);
+        exhaustive = Exhaustive.of(board);
         Hypothesis again = board.again(explanation);
         boolean asExpected = Math.abs(again.logLikelihood() - explanation.logLikelihood()) < 1e-9;
         explanation = again;
@@ -47,11 +49,12 @@ public final class Engine {
                         .toList()
                 : unravelled();
         List<Finding> findings = strands.stream()
-                .map(Strand::finding)
+                .map(strand -> strand.finding(board, explanation, exhaustive))
                 .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                 .toList();
-        double unexplored =
-                strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
+        double unexplored = exhaustive.isPresent()
+                ? 0
+                : strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
         return new Diagnosis(findings, unexplored, Findings.troubles(board, explanation));
     }
 
@@ -100,6 +103,10 @@ public final class Engine {
             return same;
         }
         Hypothesis best = explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST);
+        if (exhaustive.isPresent()) {
+            Hypothesis found = explain(exhaustive.get().best(), Search.Taste.WHOLE, HEAVIEST_FIRST);
+            best = found.score() > best.score() ? found : best;
+        }
         Hypothesis nothing = board.weigh(new BitSet());
         for (Search.Taste taste : Search.Taste.values()) {
             for (Comparator<Map.Entry<Term, Double>> order : List.of(HEAVIEST_FIRST, HEAVIEST_FIRST.reversed())) {
@@ -121,12 +128,26 @@ public final class Engine {
             if (owed.isEmpty()) {
                 return thinned(sofar);
             }
-            Hypothesis found = Search.best(board, sofar, owed.get(), taste);
+            Hypothesis found = best(sofar, owed.get(), taste);
             if (found.score() <= sofar.score()) {
                 slips.add(owed.get());
             } else {
                 sofar = found;
             }
         }
+    }
+
+    /** Of a term explained alone, with those on its row, and with those on its column: whatever explains best. */
+    private Hypothesis best(Hypothesis start, Term term, Search.Taste taste) {
+        Hypothesis alone = Search.best(board, start, Set.of(term), taste);
+        if (taste == Search.Taste.FEWEST) {
+            return alone;
+        }
+        Hypothesis best = alone;
+        for (Set<Term> alike : Alike.terms(board, start, term)) {
+            Hypothesis found = Search.best(board, start, alike, taste);
+            best = found.score() > best.score() ? found : best;
+        }
+        return best;
     }
 }

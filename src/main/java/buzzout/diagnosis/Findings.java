@@ -4,58 +4,66 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 
 /** Turns what a search found in place of one fault into a finding. */
 final class Findings {
     /** Suspects less probable than this are not named. */
     private static final double WORTH_NAMING = 0.005;
 
+    /** Probabilities nearer than this are the same but for rounding. */
+    private static final double TIE = 1e-9;
+
     private Findings() {}
 
-    static Finding of(
-            Case board, Hypothesis explanation, int fault, Hypothesis base, Set<Term> duties, Search.Result result) {
+    /** Probabilities are those of the strand's own alternatives, or over all sets of faults where those were weighed. */
+    static Finding of(Case board, Hypothesis explanation, Strand strand, Optional<Exhaustive> exhaustive) {
+        Hypothesis base = strand.base();
+        Search.Result result = strand.result();
         double total = total(result);
         Map<Integer, Double> weights = new HashMap<>();
-        Set<Integer> same = new HashSet<>();
+        BitSet same = new BitSet();
         for (Hypothesis hypothesis : result.weighed()) {
             BitSet added = (BitSet) hypothesis.charged().clone();
             added.andNot(base.charged());
             double weight = Math.exp(hypothesis.score() - result.best().score()) / total;
             added.stream().forEach(number -> weights.merge(number, weight, Double::sum));
             if (added.cardinality() == 1 && Math.abs(hypothesis.logLikelihood() - explanation.logLikelihood()) < 1e-9) {
-                same.add(added.nextSetBit(0));
+                same.set(added.nextSetBit(0));
             }
         }
-        same.add(fault);
+        same.set(strand.fault());
         List<Suspect> suspects = new ArrayList<>();
         List<Suspect> otherwise = new ArrayList<>();
+        exhaustive.ifPresent(all -> weights.replaceAll((number, weight) -> all.probability(number)));
         weights.forEach((number, weight) -> {
             Suspect suspect = new Suspect(board.charges().fault(number), Math.min(1, weight));
-            if (same.contains(number)) {
+            if (same.get(number)) {
                 suspects.add(suspect);
             } else if (weight >= WORTH_NAMING) {
                 otherwise.add(suspect);
             }
         });
-        Comparator<Suspect> order = Comparator.comparingDouble(Suspect::probability)
+        Comparator<Suspect> order = Comparator.<Suspect>comparingDouble(
+                        suspect -> Math.rint(suspect.probability() / TIE))
                 .reversed()
                 .thenComparing(suspect -> suspect.fault().code(board.charges().plan()));
         suspects.sort(order);
         otherwise.sort(order);
-        double probability = result.weighed().stream()
-                .filter(hypothesis -> same.stream().anyMatch(hypothesis.charged()::get))
-                .mapToDouble(hypothesis ->
-                        Math.exp(hypothesis.score() - result.best().score()) / total)
-                .sum();
+        double probability = exhaustive
+                .map(all -> all.probabilityOfAny(same))
+                .orElseGet(() -> result.weighed().stream()
+                        .filter(hypothesis -> hypothesis.charged().intersects(same))
+                        .mapToDouble(hypothesis ->
+                                Math.exp(hypothesis.score() - result.best().score()) / total)
+                        .sum());
         return new Finding(
                 suspects,
                 otherwise,
                 Math.min(1, probability),
-                Because.of(board, duties, base.forecast()),
+                Because.of(board, strand.duties(), base.forecast()),
                 Settle.next(board, suspects, otherwise, base));
     }
 

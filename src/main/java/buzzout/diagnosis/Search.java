@@ -24,7 +24,7 @@ final class Search {
     /** How much of what a branch owes is hoped for; less than all, for one more fault seldom mends much damage. */
     private static final double RECOVERED = 0.9;
 
-    private static final int MOST_FOR_BEST = 25;
+    private static final int MOST_FOR_ONE = 25;
     private static final int MOST_FOR_ALL = 100;
     private static final int MOST_ADDED = 3;
 
@@ -70,17 +70,25 @@ final class Search {
         likeliest = board.charges().likeliestLogOdds();
         Map<Term, Double> costs = board.costs(base);
         tolerance = new Tolerance(costs, focus, board.plan().keys().size());
-        double owed = 0;
-        for (Map.Entry<Term, Double> cost : costs.entrySet()) {
-            owed += tolerance.owed(cost.getKey(), cost.getValue());
+        Branch first = new Branch(base, owed(costs), Double.POSITIVE_INFINITY);
+        seen.add(base.charged());
+        weighed.add(first);
+        best = base.score();
+        if (first.owed() > NOTHING_OWED) {
+            open.add(first);
         }
-        add(base, owed);
     }
 
-    /** The best explanation of one term. */
-    static Hypothesis best(Case board, Hypothesis base, Term focus, Taste taste) {
-        Search search = new Search(board, base, Set.of(focus), 0);
-        search.run(MOST_FOR_BEST);
+    private double owed(Map<Term, Double> costs) {
+        return costs.entrySet().stream()
+                .mapToDouble(cost -> tolerance.owed(cost.getKey(), cost.getValue()))
+                .sum();
+    }
+
+    /** The best explanation of the focus. */
+    static Hypothesis best(Case board, Hypothesis base, Set<Term> focus, Taste taste) {
+        Search search = new Search(board, base, focus, 0);
+        search.run(focus.size() == 1 ? MOST_FOR_ONE : MOST_FOR_ALL);
         if (taste == Taste.FEWEST) {
             return search.weighed.stream()
                     .filter(branch -> branch.owed() < NOTHING_OWED)
@@ -94,9 +102,11 @@ final class Search {
         return search.result().best();
     }
 
-    /** Every explanation of the focus that is not far less probable than the best. */
-    static Result all(Case board, Hypothesis base, Set<Term> focus) {
+    /** Every explanation of the focus that is not far less probable than the best; one of them is known. */
+    static Result all(Case board, Hypothesis base, Set<Term> focus, Hypothesis known) {
         Search search = new Search(board, base, focus, LOG_THRESHOLD);
+        search.seen.add(known.charged());
+        search.add(known, search.owed(board.costs(known)));
         search.run(MOST_FOR_ALL);
         return search.result();
     }
@@ -162,7 +172,7 @@ final class Search {
                 continue;
             }
             Forecast forecast = board.forecasts().with(hypothesis.charged(), hypothesis.forecast(), fault);
-            if (!suspicion.isEased(hypothesis.forecast(), forecast)) {
+            if (!suspicion.isEased(hypothesis.forecast(), forecast, fault)) {
                 continue;
             }
             weights.compare(forecast, tolerance, change);

@@ -1,9 +1,11 @@
 package buzzout.diagnosis;
 
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -13,16 +15,18 @@ import java.util.Set;
  * @param duties the terms that cost more without it
  * @param result what explains those terms in its place
  */
-record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result, Finding finding) {
+record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result) {
     static Strand of(Case board, Hypothesis explanation, int fault) {
         Hypothesis base = board.without(explanation, fault);
-        Set<Term> duties = duties(board, base, explanation);
-        return of(board, explanation, fault, base, duties, Search.all(board, base, duties));
+        Map<Term, Double> costs = board.costs(explanation);
+        Set<Term> duties = duties(board, base, costs);
+        Set<Term> focus = new HashSet<>(costs.keySet());
+        focus.addAll(duties);
+        return new Strand(fault, base, duties, Search.all(board, base, focus, explanation));
     }
 
-    private static Strand of(
-            Case board, Hypothesis explanation, int fault, Hypothesis base, Set<Term> duties, Search.Result result) {
-        return new Strand(fault, base, duties, result, Findings.of(board, explanation, fault, base, duties, result));
+    Finding finding(Case board, Hypothesis explanation, Optional<Exhaustive> exhaustive) {
+        return Findings.of(board, explanation, this, exhaustive);
     }
 
     /** The same strand after evidence that the explanation expected: others can only have lost weight. */
@@ -31,7 +35,8 @@ record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result
                 .map(board::again)
                 .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
                 .toList();
-        return of(board, explanation, fault, base, duties, new Search.Result(weighed, result.unexplored()));
+        Set<Term> dutiesNow = duties(board, base, board.costs(explanation));
+        return new Strand(fault, base, dutiesNow, new Search.Result(weighed, result.unexplored()));
     }
 
     /** At most how much of the probability was left unexplored. */
@@ -39,8 +44,7 @@ record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result
         return Findings.unexplored(result);
     }
 
-    private static Set<Term> duties(Case board, Hypothesis base, Hypothesis explanation) {
-        Map<Term, Double> costs = board.costs(explanation);
+    private static Set<Term> duties(Case board, Hypothesis base, Map<Term, Double> costs) {
         Set<Term> duties = new LinkedHashSet<>();
         board.costs(base).forEach((term, cost) -> {
             if (cost < costs.getOrDefault(term, 0.0) - 1e-9) {

@@ -54,23 +54,33 @@ final class Suspicion {
         return candidates;
     }
 
-    /** Whether the term's own part of the forecast changed, and not away from what was seen. */
-    boolean isEased(Forecast before, Forecast after) {
+    /**
+     * Whether one more fault brings the term nearer to an explanation. A fault of a net may do so by any change, for
+     * another may complete it. A fault in one key must explain at once: whatever it needs beside it can be added first.
+     */
+    boolean isEased(Forecast before, Forecast after, int fault) {
+        boolean atOnce = board.charges().inOneKey(fault);
         if (term instanceof Term.OfKey of) {
-            return before.answer(of.key()) != after.answer(of.key());
+            int key = of.key();
+            return atOnce
+                    ? board.ledger().keyCost(key, after.answer(key))
+                            > board.ledger().keyCost(key, before.answer(key))
+                    : before.answer(key) != after.answer(key);
         } else if (term instanceof Term.OfAnswer of) {
-            return isEased(before, after, of.answer());
+            return comesNearer(before, after, of.answer(), atOnce);
         }
-        return before.quiet() != after.quiet();
+        return atOnce
+                ? board.ledger().quietCost(after.quiet()) > board.ledger().quietCost(before.quiet())
+                : before.quiet() != after.quiet();
     }
 
-    private boolean isEased(Forecast before, Forecast after, int wanted) {
+    private boolean comesNearer(Forecast before, Forecast after, int wanted, boolean atOnce) {
         for (int key = 0; key < before.keys(); key++) {
             int was = before.answer(key);
             int is = after.answer(key);
             boolean concerned = was == wanted
                     || is == wanted
-                    || !board.readings().common(is, wanted).isEmpty();
+                    || (!atOnce && !board.readings().common(is, wanted).isEmpty());
             if (was != is && concerned) {
                 return true;
             }

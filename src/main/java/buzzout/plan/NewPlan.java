@@ -34,7 +34,7 @@ public final class NewPlan {
     }
 
     /**
-     * A plan with keys {@code A1}, {@code A2} and so on, as many on each row as there are columns. Pins without a trap
+     * A plan with keys {@code 1A}, {@code 1B} and so on, as many on each row as there are columns. Pins without a trap
      * are used first, and a flying lead gets one if any is left.
      *
      * @throws IllegalArgumentException with the {@link #obstacle}, where there is one
@@ -70,10 +70,10 @@ public final class NewPlan {
                 %s
                 # Keys stand in solder order, here from left to right, and are called what you like.
                 # A net can also say
-                #   lead = "A2"               the key where its lead joins, if not the first
+                #   lead = "1B"               the key where its lead joins, if not the first
                 #   colour = "red"            its wire's colour
-                #   jumpers = ["A1 A2"]       links that bridge a gap between parts of the plate
-                #   branches = ["A2 X1 X2"]   what leaves the chain, after the key that it leaves at
+                #   jumpers = ["1A 1B"]       links that bridge a gap between parts of the plate
+                #   branches = ["1B X Y"]      what leaves the chain, after the key that it leaves at
                 [rows]
                 %s
                 # The same keys again, here from top to bottom.
@@ -81,9 +81,9 @@ public final class NewPlan {
                 %s
                 # Seen from the cap side. Without lines, each row is drawn as one.
                 [layout]
-                # lines = ["A1 A2", "B1 B2"]
-                widths = {}  # such as { A1 = 2 }; 1 unless said
-                gaps = {}    # free space left of a key, such as { A2 = 0.5 }
+                # lines = ["1A 1B", "2A 2B"]
+                widths = {}  # such as { "1A" = 2 }; 1 unless said
+                gaps = {}    # free space left of a key, such as { "1B" = 0.5 }
                 """, rows, columns, controller.name(), spare, rowLines, columnLines);
     }
 
@@ -91,10 +91,10 @@ public final class NewPlan {
         return name + " = { pin = \"" + pin + "\", keys = \"" + keys.collect(Collectors.joining(" ")) + "\" }\n";
     }
 
-    /** Such as {@code A1}, {@code Z1}, {@code AA1}. */
+    /** Such as {@code 1A}, {@code 1Z}, {@code 1AA}: never the name of a row or a column. */
     private static String key(int row, int column) {
-        String letter = String.valueOf((char) ('A' + row % 26));
-        return (row < 26 ? "" : (char) ('A' + row / 26 - 1)) + letter + (column + 1);
+        String letter = String.valueOf((char) ('A' + column % 26));
+        return (row + 1) + (column < 26 ? "" : String.valueOf((char) ('A' + column / 26 - 1))) + letter;
     }
 
     /** Those without a trap first. */

@@ -102,9 +102,6 @@ public final class BoardScreen {
         Focus focus = view.focus();
         if (command instanceof Command.Ask ask) {
             source.ask(ask.request());
-        } else if (command instanceof Command.ToggleTones) {
-            source.ask(new Request.Tones(!focus.tones()));
-            return focus.withTones(!focus.tones());
         } else if (command instanceof Command.ToggleHelp) {
             return focus.withHelp(!focus.help());
         } else if (command instanceof Command.CloseHelp) {

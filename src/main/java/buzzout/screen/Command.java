@@ -19,8 +19,6 @@ sealed interface Command {
     /** Scroll the findings by this many panes. */
     record Scroll(int panes) implements Command {}
 
-    record ToggleTones() implements Command {}
-
     record Repaint() implements Command {}
 
     /** For the session. */

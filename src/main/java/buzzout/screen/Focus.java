@@ -13,33 +13,28 @@ import java.util.OptionalInt;
  * @param finding index of the finding chosen to read
  * @param scroll how many lines of the findings lie above their pane
  * @param help whether the help covers the board
- * @param tones whether tones are wanted
  */
-record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean help, boolean tones) {
-    static final Focus FIRST = new Focus(Side.CAP, 0, OptionalInt.empty(), 0, false, true);
+record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean help) {
+    static final Focus FIRST = new Focus(Side.CAP, 0, OptionalInt.empty(), 0, false);
 
     /** Less than this many key pitches to the side counts as straight on. */
     private static final double STRAIGHT = 0.9;
 
     Focus flipped() {
-        return new Focus(side.other(), selected, finding, scroll, help, tones);
+        return new Focus(side.other(), selected, finding, scroll, help);
     }
 
     Focus withHelp(boolean shown) {
-        return new Focus(side, selected, finding, scroll, shown, tones);
-    }
-
-    Focus withTones(boolean wanted) {
-        return new Focus(side, selected, finding, scroll, help, wanted);
+        return new Focus(side, selected, finding, scroll, shown);
     }
 
     Focus scrolledTo(int line) {
-        return new Focus(side, selected, finding, line, help, tones);
+        return new Focus(side, selected, finding, line, help);
     }
 
     /** On a finding, on the first key to look at for it, with the findings scrolled to a line. */
     Focus choosing(int chosen, int key, int line) {
-        return new Focus(side, key, OptionalInt.of(chosen), line, help, tones);
+        return new Focus(side, key, OptionalInt.of(chosen), line, help);
     }
 
     /** On the key last pressed, where there is a newer press than before. */
@@ -49,7 +44,7 @@ record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean h
             return this;
         }
         int pressed = after.presses().get(presses - 1).key().orElse(selected);
-        return new Focus(side, pressed, finding, scroll, help, tones);
+        return new Focus(side, pressed, finding, scroll, help);
     }
 
     /** On the nearest key in a direction as drawn; stays where there is none. */
@@ -63,7 +58,7 @@ record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean h
                         key -> 2 * along(from, key, rightOnCaps, down) + across(from, key, down)))
                 .map(Key::index)
                 .orElse(selected);
-        return new Focus(side, to, OptionalInt.empty(), scroll, help, tones);
+        return new Focus(side, to, OptionalInt.empty(), scroll, help);
     }
 
     private static double along(Key from, Key to, int right, int down) {

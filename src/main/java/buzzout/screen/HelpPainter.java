@@ -18,7 +18,6 @@ final class HelpPainter {
             new Hint("u", "take the last press or word back"),
             new Hint("Tab", "next finding; Shift-Tab back"),
             new Hint("PgDn/Up", "scroll the findings"),
-            new Hint("m", "tones on or off"),
             new Hint("Ctrl-L", "paint the screen anew"),
             new Hint("q", "quit; so does Ctrl-C"));
 

@@ -9,7 +9,7 @@ record Hint(String stroke, String does) {
         if (view.focus().help()) {
             return List.of(new Hint("?", "back to the board"), new Hint("q", "quit"));
         }
-        String name = view.plan().keys().get(view.subject()).name();
+        String name = view.plan().keys().get(view.subject()).spoken();
         List<Hint> hints = new ArrayList<>();
         hints.add(new Hint("?", "help"));
         hints.add(new Hint("q", "quit"));
@@ -27,7 +27,6 @@ record Hint(String stroke, String does) {
             hints.add(new Hint("u", "take back"));
             hints.add(new Hint("e", "all pressed"));
         }
-        hints.add(new Hint("m", view.focus().tones() ? "tones off" : "tones on"));
         return hints;
     }
 

@@ -9,7 +9,7 @@ final class KeyPainter {
 
     static void paint(View view, Pen pen) {
         Key key = view.plan().keys().get(view.subject());
-        String name = "Key " + key.name();
+        String name = "Key " + key.spoken();
         pen.put(1, 0, name, Ink.STRONG);
         String words = view.state(key.index()).word() + "; " + net(view.plan().row(key)) + ", "
                 + net(view.plan().column(key));

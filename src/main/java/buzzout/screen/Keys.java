@@ -41,7 +41,6 @@ final class Keys {
             case 'q' -> Optional.of(new Command.Quit());
             case '?' -> Optional.of(new Command.ToggleHelp());
             case 's' -> Optional.of(new Command.Flip());
-            case 'm' -> Optional.of(new Command.ToggleTones());
             case 'n' -> whilePressing(view, new Request.NothingCame(view.subject()));
             case 'e' -> whilePressing(view, new Request.AllPressed());
             case 'u' -> whilePressing(view, new Request.TakeBack());

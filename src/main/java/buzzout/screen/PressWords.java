@@ -31,7 +31,7 @@ final class PressWords {
     }
 
     private static String key(Plan plan, OptionalInt key) {
-        return key.isPresent() ? plan.keys().get(key.getAsInt()).name() : "a key";
+        return key.isPresent() ? plan.keys().get(key.getAsInt()).spoken() : "a key";
     }
 
     private static String pairs(Plan plan, Pairs pairs) {

@@ -11,9 +11,6 @@ public sealed interface Request {
     /** The last press, or the last word about one, was a slip. */
     record TakeBack() implements Request {}
 
-    /** Tones are wanted, or not. */
-    record Tones(boolean wanted) implements Request {}
-
     /** Press this key of the simulated board. */
     record Press(int key) implements Request {}
 }

@@ -30,7 +30,7 @@ final class StagePainter {
 
     private static String pressing(View view, Session session) {
         if (session.called().isPresent()) {
-            String name = view.plan().keys().get(session.called().getAsInt()).name();
+            String name = view.plan().keys().get(session.called().getAsInt()).spoken();
             return "Press " + name + " now. If you did and nothing came, type n.";
         } else if (view.count(KeyState.UNTESTED) > 0) {
             return "Press every key, in any order; those still untested stand out.";

@@ -71,7 +71,7 @@ class FocusTest {
         Set<Integer> reached = new java.util.HashSet<>(Set.of(0));
         java.util.Deque<Integer> open = new java.util.ArrayDeque<>(reached);
         while (!open.isEmpty()) {
-            Focus at = new Focus(Side.CAP, open.pop(), OptionalInt.empty(), 0, false, true);
+            Focus at = new Focus(Side.CAP, open.pop(), OptionalInt.empty(), 0, false);
             for (int[] step : new int[][] {{1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
                 int to = at.moved(plan, step[0], step[1]).selected();
                 assertTrue(to >= 0 && to < plan.keys().size());
@@ -88,7 +88,7 @@ class FocusTest {
     }
 
     private Focus on(String name) {
-        return new Focus(Side.CAP, key(name).index(), OptionalInt.empty(), 0, false, true);
+        return new Focus(Side.CAP, key(name).index(), OptionalInt.empty(), 0, false);
     }
 
     private String moved(Focus focus, int right, int down) {

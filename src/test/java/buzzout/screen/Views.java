@@ -39,8 +39,7 @@ final class Views {
     /** With a key selected. */
     static View on(int key, View view) {
         Focus focus = view.focus();
-        return view.with(
-                new Focus(focus.side(), key, OptionalInt.empty(), focus.scroll(), focus.help(), focus.tones()));
+        return view.with(new Focus(focus.side(), key, OptionalInt.empty(), focus.scroll(), focus.help()));
     }
 
     static View view(Look look, Snapshot snapshot) {
