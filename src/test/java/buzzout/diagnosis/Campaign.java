@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** How much to try, and on which faults. {@code mvn test -Dbuzzout.campaign=full} tries everything. */
-final class Campaign {
+public final class Campaign {
     private static final boolean FULL = "full".equals(System.getProperty("buzzout.campaign"));
 
     private Campaign() {}
@@ -34,7 +34,7 @@ final class Campaign {
     }
 
     /** So many faults as the priors have them, none in a part that another spoils. */
-    static List<Fault> likelyFaults(Random random, Plan plan, Priors priors, int count) {
+    public static List<Fault> likelyFaults(Random random, Plan plan, Priors priors, int count) {
         record Drawn(Fault fault, double arrival) {}
         // The first to arrive of exponential waits, each at its own rate, is a draw by weight (Efraimidis & Spirakis).
         List<Fault> inOrder = Catalogue.of(plan).stream()

@@ -46,7 +46,6 @@ final class Encoded {
     private static final double SCALE = 1e6;
 
     private final Plan plan;
-    private final Priors priors;
     private final List<Fault> faults;
     private final Map<Fault, Integer> variableOf = new HashMap<>();
     private final WeightedMaxSatDecorator solver = new WeightedMaxSatDecorator(SolverFactory.newDefault());
@@ -54,9 +53,9 @@ final class Encoded {
 
     Encoded(Plan plan, Priors priors, Evidence evidence) throws ContradictionException {
         this.plan = plan;
-        this.priors = priors;
         faults = OptimiserTest.encodable(plan);
-        solver.newVar(faults.size() + 4 * plan.keys().size() + evidence.observations().size());
+        solver.newVar(
+                faults.size() + 4 * plan.keys().size() + evidence.observations().size());
         for (Fault fault : faults) {
             variableOf.put(fault, ++variables);
         }
@@ -71,8 +70,12 @@ final class Encoded {
     static List<Fault> apart(Plan plan, List<Fault> faults) {
         return faults.stream()
                 .filter(fault -> !(fault instanceof SwitchHeld held)
-                        || faults.stream().noneMatch(other -> turns(other)
-                                && share(plan, held.key(), other.onlyKey().orElseThrow())))
+                        || faults.stream()
+                                .noneMatch(other -> turns(other)
+                                        && share(
+                                                plan,
+                                                held.key(),
+                                                other.onlyKey().orElseThrow())))
                 .toList();
     }
 
@@ -88,8 +91,8 @@ final class Encoded {
 
     private void exclude(Fault fault) throws ContradictionException {
         for (Fault other : faults) {
-            boolean samePart = variable(other) > variable(fault)
-                    && !java.util.Collections.disjoint(fault.parts(), other.parts());
+            boolean samePart =
+                    variable(other) > variable(fault) && !java.util.Collections.disjoint(fault.parts(), other.parts());
             boolean goesRound = fault instanceof SwitchHeld held
                     && turns(other)
                     && share(plan, held.key(), other.onlyKey().orElseThrow());
@@ -123,7 +126,8 @@ final class Encoded {
             opens.add(new LeadOff(net));
             Net chain = plan.nets().get(net);
             way(chain, chain.leadJoint(), -1, chain.jointOf(key.index()))
-                    .forEach(link -> opens.add(new LinkOpen(net, link, chain.links().get(link).jumper())));
+                    .forEach(link -> opens.add(
+                            new LinkOpen(net, link, chain.links().get(link).jumper())));
         }
         int joined = ++variables;
         IVecInt unlessOpen = new VecInt().push(joined);
@@ -216,8 +220,6 @@ final class Encoded {
         if (!optimum.isSatisfiable()) {
             throw new IllegalStateException("the encoding contradicts itself");
         }
-        return faults.stream()
-                .filter(fault -> optimum.model(variable(fault)))
-                .toList();
+        return faults.stream().filter(fault -> optimum.model(variable(fault))).toList();
     }
 }

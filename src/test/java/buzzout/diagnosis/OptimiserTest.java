@@ -50,10 +50,7 @@ class OptimiserTest {
             int count = board % 9;
             List<Fault> truth = Encoded.apart(plan, Campaign.likelyFaults(random, plan, flattened(priors), count));
             Evidence evidence = SeededEvidence.of(
-                    random,
-                    plan,
-                    truth,
-                    board % 2 == 0 ? SeededEvidence.Way.ALL_CALLED : SeededEvidence.Way.REPEATED);
+                    random, plan, truth, board % 2 == 0 ? SeededEvidence.Way.ALL_CALLED : SeededEvidence.Way.REPEATED);
             long start = System.nanoTime();
             Engine engine = new Engine(plan, priors);
             engine.weigh(evidence);

@@ -13,11 +13,11 @@ import java.util.Collection;
 import java.util.List;
 
 /** Evidence as a faulty board would give it. */
-final class RollCall {
+public final class RollCall {
     private RollCall() {}
 
     /** Every key called once and pressed. */
-    static Evidence complete(Plan plan, Collection<? extends Fault> faults) {
+    public static Evidence complete(Plan plan, Collection<? extends Fault> faults) {
         Circuit circuit = Circuit.of(plan, faults);
         Pairs quiet = circuit.quiet().low();
         List<Observation> observations = new ArrayList<>();
@@ -31,7 +31,7 @@ final class RollCall {
     }
 
     /** Every key pressed once in free play, and the person says so. */
-    static Evidence freePlay(Plan plan, Collection<? extends Fault> faults) {
+    public static Evidence freePlay(Plan plan, Collection<? extends Fault> faults) {
         Circuit circuit = Circuit.of(plan, faults);
         Pairs quiet = circuit.quiet().low();
         List<Observation> observations = new ArrayList<>();

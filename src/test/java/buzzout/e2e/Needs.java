@@ -19,6 +19,10 @@ public final class Needs {
         program("tmux", "-V").ifPresent(Needs::lacks);
     }
 
+    public static void ngspice() throws InterruptedException {
+        program("ngspice", "--version").ifPresent(Needs::lacks);
+    }
+
     static void python() throws InterruptedException {
         program("python3", "-c", "import pty").ifPresent(Needs::lacks);
     }
