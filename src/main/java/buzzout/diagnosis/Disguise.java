@@ -21,8 +21,8 @@ final class Disguise {
     /** The start, or the start with the pair that accounts best for everything. */
     static Hypothesis best(Case board, Hypothesis start, Set<Term> alike) {
         BitSet candidates = board.charges().onNets(netsInMost(board, alike));
-        Tolerance any = new Tolerance(
-                board.costs(start), Set.of(), board.plan().keys().size());
+        Tolerance any =
+                new Tolerance(board.costs(start), Set.of(), board.plan().keys().size());
         Weights weights = board.weights(start.forecast());
         Change change = new Change();
         Hypothesis best = start;

@@ -94,7 +94,9 @@ public final class Engine {
         BitSet gone = (BitSet) before.clone();
         gone.andNot(explanation.charged());
         boolean apart = gone.isEmpty()
-                && added.stream().allMatch(other -> (board.charges().nets(other) & board.charges().nets(fault)) == 0);
+                && added.stream()
+                        .allMatch(other ->
+                                (board.charges().nets(other) & board.charges().nets(fault)) == 0);
         return known.stream()
                 .filter(strand -> apart && strand.fault() == fault)
                 .findFirst()

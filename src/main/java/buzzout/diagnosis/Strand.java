@@ -44,8 +44,8 @@ record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result
     Strand beside(Case board, Hypothesis explanation, BitSet added) {
         Hypothesis more = board.with(base, added);
         List<Hypothesis> weighed = result.weighed().stream()
-                .filter(hypothesis -> added.stream().allMatch(other -> board.charges()
-                        .canJoin(hypothesis.charged(), other)))
+                .filter(hypothesis ->
+                        added.stream().allMatch(other -> board.charges().canJoin(hypothesis.charged(), other)))
                 .map(hypothesis -> board.with(hypothesis, added))
                 .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
                 .toList();
