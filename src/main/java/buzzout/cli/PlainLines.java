@@ -30,7 +30,10 @@ final class PlainLines {
             }
         }
         toldUntil = Math.max(toldUntil, until);
-        findings(now, lines);
+        boolean settling = now.events().lines().stream().anyMatch(line -> line.atMillis() > toldUntil);
+        if (!settling) {
+            findings(now, lines);
+        }
         return lines;
     }
 

@@ -170,7 +170,8 @@ class SessionIT {
             board.tap("Q");
             spoken.await("Q pressed: R1→C2, as planned");
             board.tap("O");
-            spoken.await("found: the diode of O sits the wrong way round");
+            spoken.await("likely: the diode of O sits the wrong way round");
+            spoken.await("O pressed: C10→R1, the wrong way round");
             spoken.type("nothing M");
             spoken.await("M pressed: nothing came");
             spoken.type("quit");
