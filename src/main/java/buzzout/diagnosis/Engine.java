@@ -26,6 +26,7 @@ public final class Engine {
     Hypothesis explanation;
     private List<Strand> strands = List.of();
     private Optional<Exhaustive> exhaustive = Optional.empty();
+    private Evidence weighed = Evidence.NONE;
 
     public Engine(Plan plan) {
         this(plan, Priors.judged());
@@ -38,10 +39,14 @@ public final class Engine {
 
     /** What is wrong, after this evidence. Fast when it only grew since the last call. */
     public Diagnosis weigh(Evidence evidence) {
+        boolean continued = evidence.continues(weighed);
+        weighed = evidence;
         board.take(evidence);
         exhaustive = Exhaustive.of(board);
         Hypothesis again = board.again(explanation);
-        boolean asExpected = Math.abs(again.logLikelihood() - explanation.logLikelihood()) < 1e-9;
+        // What explained evidence that was taken back explains the rest too, and would never be doubted again.
+        strands = continued ? strands : List.of();
+        boolean asExpected = continued && Math.abs(again.logLikelihood() - explanation.logLikelihood()) < 1e-9;
         explanation = again;
         strands = asExpected
                 ? strands.stream()

@@ -51,7 +51,7 @@ final class HelpPainter {
         }
         if (view.setting().simulated()) {
             right.put(1, row, "Enter p", Ink.STRONG);
-            right.put(10, row, "press the selected key", Ink.PLAIN);
+            right.put(10, row, "the called key; p the selected one", Ink.PLAIN);
         }
         table.put(1, row + 2, "A double frame is the selected key, or where the chosen finding is.", Ink.PLAIN);
         view.setting().log().ifPresent(log -> table.put(1, table.rows() - 1, "Log: " + log, Ink.PLAIN));
