@@ -9,6 +9,7 @@ final class Weights {
     private final Ledger ledger;
     private final Readings readings;
     private final Forecast forecast;
+    private final int keys;
     private final Counts able = new Counts();
     private final Counts due = new Counts();
 
@@ -16,8 +17,9 @@ final class Weights {
         this.ledger = ledger;
         this.readings = readings;
         this.forecast = forecast;
+        keys = ledger.keys();
         if (ledger.matchesAnswers()) {
-            for (int key = 0; key < forecast.keys(); key++) {
+            for (int key = 0; key < keys; key++) {
                 count(key, forecast.answer(key), 1);
             }
         }
@@ -41,8 +43,8 @@ final class Weights {
     /** What all terms cost together. */
     double total() {
         double total = ledger.quietCost(forecast.quiet());
-        for (int key = 0; key < forecast.keys(); key++) {
-            total += ledger.keyCost(key, forecast.answer(key));
+        for (int asked = 0; asked < forecast.asked(); asked++) {
+            total += ledger.askedCost(asked, forecast.answer(asked));
         }
         if (ledger.matchesAnswers()) {
             BitSet answers = answers();
@@ -56,7 +58,7 @@ final class Weights {
     /** The answers that came, and those that keys would give. */
     private BitSet answers() {
         BitSet answers = (BitSet) ledger.came().clone();
-        for (int key = 0; key < forecast.keys(); key++) {
+        for (int key = 0; key < keys; key++) {
             answers.set(forecast.answer(key));
         }
         return answers;
@@ -66,13 +68,17 @@ final class Weights {
     Map<Term, Double> costs() {
         Map<Term, Double> costs = new LinkedHashMap<>();
         put(costs, new Term.Quiet(), ledger.quietCost(forecast.quiet()));
-        for (int key = 0; key < forecast.keys(); key++) {
-            put(costs, new Term.OfKey(key), ledger.keyCost(key, forecast.answer(key)));
+        for (int asked = 0; asked < forecast.asked(); asked++) {
+            put(costs, term(asked), ledger.askedCost(asked, forecast.answer(asked)));
         }
         if (ledger.matchesAnswers()) {
             answers().stream().forEach(answer -> put(costs, new Term.OfAnswer(answer), answerCost(answer)));
         }
         return costs;
+    }
+
+    private Term term(int asked) {
+        return asked < keys ? new Term.OfKey(asked) : new Term.OfTrial(asked - keys);
     }
 
     private static void put(Map<Term, Double> costs, Term term, double cost) {
@@ -93,14 +99,15 @@ final class Weights {
             change.add(tolerance.ofQuiet(), ledger.quietCost(forecast.quiet()), ledger.quietCost(next.quiet()));
         }
         BitSet touched = change.touched();
-        for (int key = 0; key < forecast.keys(); key++) {
-            int before = forecast.answer(key);
-            int after = next.answer(key);
+        for (int asked = 0; asked < forecast.asked(); asked++) {
+            int before = forecast.answer(asked);
+            int after = next.answer(asked);
             if (before == after) {
                 continue;
             }
-            change.add(tolerance.ofKey(key), ledger.keyCost(key, before), ledger.keyCost(key, after));
-            if (ledger.matchesAnswers()) {
+            double tolerated = asked < keys ? tolerance.ofKey(asked) : tolerance.ofTrial(asked - keys);
+            change.add(tolerated, ledger.askedCost(asked, before), ledger.askedCost(asked, after));
+            if (asked < keys && ledger.matchesAnswers()) {
                 touch(touched, before);
                 touch(touched, after);
             }
@@ -129,7 +136,7 @@ final class Weights {
     }
 
     private void shift(Forecast next, int direction) {
-        for (int key = 0; key < forecast.keys(); key++) {
+        for (int key = 0; key < keys; key++) {
             if (forecast.answer(key) != next.answer(key)) {
                 count(key, forecast.answer(key), -direction);
                 count(key, next.answer(key), direction);
