@@ -35,6 +35,7 @@ final class Charges {
     private final long[] nets;
     private final BitSet inOneKey = new BitSet();
     private final BitSet held = new BitSet();
+    private final BitSet loose = new BitSet();
     private final BitSet looping = new BitSet();
     /** For each fault, the keys that sit on its nets, or its only key. */
     private final List<BitSet> reach = new ArrayList<>();
@@ -75,6 +76,7 @@ final class Charges {
         numbers.put(fault, number);
         fault.nets(plan).forEach(net -> nets[number] |= 1L << net);
         held.set(number, fault.kind() == FaultKind.SWITCH_HELD);
+        loose.set(number, fault.kind() == FaultKind.COMES_AND_GOES);
         looping.set(number, LOOPING.contains(fault.kind()));
         if (fault.onlyKey().isPresent()) {
             int key = fault.onlyKey().getAsInt();
@@ -142,6 +144,11 @@ final class Charges {
     boolean loops(BitSet charged, int number) {
         boolean someHeld = held.get(number) || held.intersects(charged);
         return someHeld && (looping.get(number) || looping.intersects(charged));
+    }
+
+    /** The faults that do not last. */
+    BitSet loose() {
+        return loose;
     }
 
     /** Whether one of these faults is a held switch. */

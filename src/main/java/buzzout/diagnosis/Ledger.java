@@ -112,6 +112,11 @@ final class Ledger {
         return everyKey || !cameAtAll.isEmpty();
     }
 
+    /** The part of {@link #quietCost} that is no slip: levels that may read either way. */
+    double quietDoubt(int forecast) {
+        return quiet.isEmpty() ? 0 : readings.reading(forecast).between().count() * Slips.EITHER_WAY;
+    }
+
     double quietCost(int forecast) {
         if (quiet.isEmpty()) {
             return 0;
@@ -137,10 +142,31 @@ final class Ledger {
                 cost += cost(forecast, answer, Slips.LET_GO);
             }
             if (everyKey && !isNamed(asked)) {
-                cost += readings.reading(forecast).between().count() * Slips.EITHER_WAY;
+                cost += everyKeyDoubt(forecast);
             }
         }
         return cost;
+    }
+
+    /** The part of {@link #askedCost} that is no slip: answers that a doubtful forecast agrees with. */
+    double askedDoubt(int asked, int forecast) {
+        if (!readings.isVague(forecast)) {
+            return 0;
+        }
+        double doubt = asked < keys && everyKey && !isNamed(asked) ? everyKeyDoubt(forecast) : 0;
+        for (int answer : meant.get(asked)) {
+            doubt += cost(forecast, answer, 0);
+        }
+        if (asked < keys) {
+            for (int answer : flexed.get(asked)) {
+                doubt += cost(forecast, answer, 0);
+            }
+        }
+        return doubt;
+    }
+
+    private double everyKeyDoubt(int forecast) {
+        return readings.reading(forecast).between().count() * Slips.EITHER_WAY;
     }
 
     private double cost(int forecast, int answer, double slip) {

@@ -6,6 +6,8 @@ import java.util.Map;
 
 /** What a ledger's terms cost under one forecast, and under forecasts that differ from it in a few keys. */
 final class Weights {
+    private static final double NOTHING = 1e-9;
+
     private final Ledger ledger;
     private final Readings readings;
     private final Forecast forecast;
@@ -64,12 +66,13 @@ final class Weights {
         return answers;
     }
 
-    /** Every term that costs something. */
+    /** Every term that costs something beyond the doubt of levels that may read either way. */
     Map<Term, Double> costs() {
         Map<Term, Double> costs = new LinkedHashMap<>();
-        put(costs, new Term.Quiet(), ledger.quietCost(forecast.quiet()));
+        put(costs, new Term.Quiet(), ledger.quietCost(forecast.quiet()) - ledger.quietDoubt(forecast.quiet()));
         for (int asked = 0; asked < forecast.asked(); asked++) {
-            put(costs, term(asked), ledger.askedCost(asked, forecast.answer(asked)));
+            int answer = forecast.answer(asked);
+            put(costs, term(asked), ledger.askedCost(asked, answer) - ledger.askedDoubt(asked, answer));
         }
         if (ledger.matchesAnswers()) {
             answers().stream().forEach(answer -> put(costs, new Term.OfAnswer(answer), answerCost(answer)));
@@ -82,7 +85,7 @@ final class Weights {
     }
 
     private static void put(Map<Term, Double> costs, Term term, double cost) {
-        if (cost < 0) {
+        if (cost < -NOTHING) {
             costs.put(term, cost);
         }
     }
@@ -96,7 +99,12 @@ final class Weights {
     void compare(Forecast next, Tolerance tolerance, Change change) {
         change.clear();
         if (next.quiet() != forecast.quiet()) {
-            change.add(tolerance.ofQuiet(), ledger.quietCost(forecast.quiet()), ledger.quietCost(next.quiet()));
+            change.add(
+                    tolerance.ofQuiet(),
+                    ledger.quietCost(forecast.quiet()),
+                    ledger.quietDoubt(forecast.quiet()),
+                    ledger.quietCost(next.quiet()),
+                    ledger.quietDoubt(next.quiet()));
         }
         BitSet touched = change.touched();
         for (int asked = 0; asked < forecast.asked(); asked++) {
@@ -106,7 +114,12 @@ final class Weights {
                 continue;
             }
             double tolerated = asked < keys ? tolerance.ofKey(asked) : tolerance.ofTrial(asked - keys);
-            change.add(tolerated, ledger.askedCost(asked, before), ledger.askedCost(asked, after));
+            change.add(
+                    tolerated,
+                    ledger.askedCost(asked, before),
+                    ledger.askedDoubt(asked, before),
+                    ledger.askedCost(asked, after),
+                    ledger.askedDoubt(asked, after));
             if (asked < keys && ledger.matchesAnswers()) {
                 touch(touched, before);
                 touch(touched, after);
@@ -123,7 +136,7 @@ final class Weights {
         }
         shift(next, 1);
         for (int answer = touched.nextSetBit(0); answer >= 0; answer = touched.nextSetBit(answer + 1)) {
-            change.add(tolerance.ofAnswer(answer), change.before(answer), answerCost(answer));
+            change.add(tolerance.ofAnswer(answer), change.before(answer), 0, answerCost(answer), 0);
         }
         shift(next, -1);
     }

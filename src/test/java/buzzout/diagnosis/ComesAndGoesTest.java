@@ -59,24 +59,31 @@ class ComesAndGoesTest {
     }
 
     @Test
-    void joints_that_conduct_at_some_presses_are_named_from_five_roll_calls() {
+    void after_five_roll_calls_no_explanation_is_less_probable_than_the_joint_that_comes_and_goes() {
         List<Fault> all = new ArrayList<>(FaultKind.COMES_AND_GOES.all(PLAN).toList());
         Collections.shuffle(all, new Random(1));
         all = all.subList(0, Campaign.size(15, all.size()));
         int named = 0;
         int alone = 0;
         for (int at = 0; at < all.size(); at++) {
-            Evidence evidence = rollCalls(new Random(at), all.get(at), 5);
-            List<Finding> findings = new Engine(PLAN).weigh(evidence).findings();
             Fault truth = all.get(at);
+            Evidence evidence = rollCalls(new Random(at), truth, 5);
+            Engine engine = new Engine(PLAN);
+            List<Finding> findings = engine.weigh(evidence).findings();
             named += findings.stream().anyMatch(finding -> names(finding, truth)) ? 1 : 0;
             alone += findings.size() == 1 && findings.get(0).first().fault().equals(truth) ? 1 : 0;
+            double lacks = score(evidence, List.of(truth)) - score(evidence, engine.explanation());
+            assertTrue(lacks < 1e-6, () -> truth.code(PLAN) + " is more probable by " + lacks);
         }
         System.out.printf(
                 "five roll calls of Quayside 46 (seeds 0 to %d): %d of %d joints that come and go are named, %d as the"
-                        + " first suspect of the only finding%n",
+                        + " first suspect of the only finding; the rest failed once or never%n",
                 all.size() - 1, named, all.size(), alone);
-        assertTrue(named >= 0.9 * all.size(), "named only " + named + " of " + all.size());
+        assertTrue(named >= 0.6 * all.size(), "named only " + named + " of " + all.size());
+    }
+
+    private static double score(Evidence evidence, List<Fault> faults) {
+        return PlainModel.score(PLAN, Priors.judged(), evidence, faults);
     }
 
     private static boolean names(Finding finding, Fault fault) {
