@@ -8,7 +8,7 @@ final class HelpPainter {
     private static final List<String> COURSE = List.of(
             "Plug the probe in; hands off while the quiet check looks for bridges and held",
             "switches. Press every key, in any order or as called (c). One that does not answer:",
-            "select it and type n. Findings follow. Unplug before you solder; type d for the chosen",
+            "select it and type n. Unplug before you solder; type d for the chosen",
             "finding, and what its repair can have changed is called again.");
 
     private static final List<Hint> STROKES = List.of(
