@@ -1,6 +1,7 @@
 package buzzout.cli;
 
 import buzzout.plan.Key;
+import buzzout.screen.Ears;
 import buzzout.screen.Leaving;
 import buzzout.screen.Snapshot;
 import buzzout.session.Action;
@@ -19,20 +20,22 @@ final class PlainSitting {
 
     private static final String HELP =
             "Press keys. Type `nothing KEY` when nothing came, `all` when every key has been pressed, `back` to take the"
-                    + " last back, `quit` to end.";
+                    + " last back, `mute` to turn the tones off or on, `quit` to end.";
 
     private final Surroundings surroundings;
     private final LiveBench bench;
+    private final Ears ears;
     private final CountDownLatch end = new CountDownLatch(1);
 
-    private PlainSitting(Surroundings surroundings, LiveBench bench) {
+    private PlainSitting(Surroundings surroundings, LiveBench bench, Ears ears) {
         this.surroundings = surroundings;
         this.bench = bench;
+        this.ears = ears;
     }
 
     /** Returns when the person quits, or when no probe has answered for a while. */
-    static Leaving hold(Surroundings surroundings, LiveBench bench) throws InterruptedException {
-        return new PlainSitting(surroundings, bench).held();
+    static Leaving hold(Surroundings surroundings, LiveBench bench, Ears ears) throws InterruptedException {
+        return new PlainSitting(surroundings, bench, ears).held();
     }
 
     private Leaving held() throws InterruptedException {
@@ -43,6 +46,7 @@ final class PlainSitting {
         PlainLines lines = new PlainLines();
         while (!end.await(MILLIS_A_LOOK, TimeUnit.MILLISECONDS)) {
             Snapshot now = bench.now();
+            ears.hear(now.session());
             lines.settled(now, bench.millis()).forEach(surroundings.console()::say);
             if (now.session().probe().isEmpty() && bench.millis() > PATIENCE_MILLIS) {
                 break;
@@ -65,6 +69,9 @@ final class PlainSitting {
     private void obey(String line) {
         if (line.equals("quit")) {
             end.countDown();
+        } else if (line.equals("mute")) {
+            ears.mute(!ears.isMuted());
+            surroundings.console().say(ears.isMuted() ? "Muted." : "Tones are on.");
         } else if (line.equals("all")) {
             bench.tell(new Action.AllPressed());
         } else if (line.equals("back")) {

@@ -19,6 +19,9 @@ sealed interface Command {
     /** Scroll the findings by this many panes. */
     record Scroll(int panes) implements Command {}
 
+    /** Turn the tones off, or on again. */
+    record Mute() implements Command {}
+
     record Repaint() implements Command {}
 
     /** For the session. */

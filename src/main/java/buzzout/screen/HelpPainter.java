@@ -18,6 +18,7 @@ final class HelpPainter {
             new Hint("u", "take the last press or word back"),
             new Hint("Tab", "next finding; Shift-Tab back"),
             new Hint("PgDn/Up", "scroll the findings"),
+            new Hint("m", "turn the tones off or on"),
             new Hint("Ctrl-L", "paint the screen anew"),
             new Hint("q", "quit; so does Ctrl-C"));
 

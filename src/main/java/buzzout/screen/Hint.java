@@ -27,6 +27,9 @@ record Hint(String stroke, String does) {
             hints.add(new Hint("u", "take back"));
             hints.add(new Hint("e", "all pressed"));
         }
+        if (view.setting().sound().offered()) {
+            hints.add(new Hint("m", view.setting().sound().muted() ? "hear tones" : "mute"));
+        }
         return hints;
     }
 

@@ -40,6 +40,7 @@ final class Keys {
         return switch (letter) {
             case 'q' -> Optional.of(new Command.Quit());
             case '?' -> Optional.of(new Command.ToggleHelp());
+            case 'm' -> Optional.of(new Command.Mute());
             case 's' -> Optional.of(new Command.Flip());
             case 'n' -> whilePressing(view, new Request.NothingCame(view.subject()));
             case 'e' -> whilePressing(view, new Request.AllPressed());

@@ -78,6 +78,10 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
         return Stream.concat(Stream.of(subject()), concerned).collect(Collectors.toSet());
     }
 
+    View with(Setting newSetting) {
+        return new View(newSetting, snapshot, focus, states);
+    }
+
     View with(Focus newFocus) {
         return new View(setting, snapshot, newFocus, states);
     }

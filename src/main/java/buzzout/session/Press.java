@@ -1,6 +1,7 @@
 package buzzout.session;
 
 import buzzout.circuit.Pairs;
+import buzzout.plan.Plan;
 import java.util.OptionalInt;
 
 /**
@@ -22,6 +23,13 @@ public record Press(
         OptionalInt presumed,
         OptionalInt called,
         boolean inCompany) {
+    /** Whether exactly what its key should close was closed. */
+    public boolean isAsPlanned(Plan plan) {
+        return presumed.isPresent()
+                && presumed.equals(key())
+                && pairs.equals(Pairs.of(Expected.pair(plan, plan.keys().get(presumed.getAsInt()))));
+    }
+
     /** The key to credit: the one that was meant, else the presumed one. */
     public OptionalInt key() {
         return called.isPresent() ? called : presumed;

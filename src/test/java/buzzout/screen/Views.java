@@ -5,6 +5,7 @@ import buzzout.circuit.Circuit;
 import buzzout.circuit.Fault;
 import buzzout.circuit.KeyOpen;
 import buzzout.circuit.LinkOpen;
+import buzzout.circuit.Pair;
 import buzzout.diagnosis.Diagnosis;
 import buzzout.diagnosis.Finding;
 import buzzout.diagnosis.Suspect;
@@ -75,6 +76,11 @@ final class Views {
                 Optional.of("touch C5 at V, the " + SolderSide.joint(QUAYSIDE, column, 2)
                         + " (solder side), with the flying lead."));
         return new Diagnosis(List.of(bridged, silent), 0.02, List.of());
+    }
+
+    /** What a key should close. */
+    static Pair pair(String name) {
+        return new Pair(key(name).row(), key(name).column());
     }
 
     static Key key(String name) {
