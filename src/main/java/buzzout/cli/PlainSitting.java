@@ -1,10 +1,12 @@
 package buzzout.cli;
 
 import buzzout.plan.Key;
+import buzzout.report.BounceText;
 import buzzout.screen.Ears;
 import buzzout.screen.Leaving;
 import buzzout.screen.Snapshot;
 import buzzout.session.Action;
+import buzzout.session.Session;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -18,9 +20,11 @@ final class PlainSitting {
     private static final int MILLIS_A_LOOK = 100;
     private static final int PATIENCE_MILLIS = 15_000;
 
+    private static final int MOST_BOUNCES = 10;
+
     private static final String HELP =
             "Press keys. Type `nothing KEY` when nothing came, `all` when every key has been pressed, `back` to take the"
-                    + " last back, `mute` to turn the tones off or on, `quit` to end.";
+                    + " last back, `bounce` to see how long contacts bounced, `mute` to turn the tones off or on, `quit` to end.";
 
     private final Surroundings surroundings;
     private final LiveBench bench;
@@ -72,6 +76,9 @@ final class PlainSitting {
         } else if (line.equals("mute")) {
             ears.mute(!ears.isMuted());
             surroundings.console().say(ears.isMuted() ? "Muted." : "Tones are on.");
+        } else if (line.equals("bounce")) {
+            Session session = bench.now().session();
+            surroundings.console().say(BounceText.of(session.plan(), session.bounces(), MOST_BOUNCES));
         } else if (line.equals("all")) {
             bench.tell(new Action.AllPressed());
         } else if (line.equals("back")) {

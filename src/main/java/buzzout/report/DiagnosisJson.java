@@ -53,6 +53,7 @@ public final class DiagnosisJson {
         document.add("findings", findings);
         document.addProperty("unexplored", rounded(outcome.diagnosis().unexplored()));
         document.add("troubles", texts(outcome.diagnosis().troubles()));
+        document.add("bounce", BounceJson.of(plan, outcome.session().bounces()));
     }
 
     private static JsonObject states(Session session) {

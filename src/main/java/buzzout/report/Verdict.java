@@ -12,6 +12,8 @@ public enum Verdict {
     UNFINISHED("unfinished"),
     /** There are findings. */
     FAULTY("faulty"),
+    /** Nothing else was found, and a key bounced longer than the plan allows. */
+    BOUNCING("bouncing"),
     /** A key is not as it should be, and no finding says why. */
     UNEXPLAINED("unexplained");
 
@@ -30,6 +32,9 @@ public enum Verdict {
         if (good + untested < session.states().size()) {
             return UNEXPLAINED;
         }
+        if (!session.bounces().overLimit().isEmpty()) {
+            return BOUNCING;
+        }
         return untested > 0 ? UNFINISHED : GOOD;
     }
 
@@ -40,6 +45,6 @@ public enum Verdict {
 
     /** Whether something is wrong with the board. */
     public boolean isWrong() {
-        return this == FAULTY || this == UNEXPLAINED;
+        return this == FAULTY || this == UNEXPLAINED || this == BOUNCING;
     }
 }

@@ -115,7 +115,9 @@ public final class BoardScreen {
         } else if (command instanceof Command.ToggleHelp) {
             return focus.withHelp(!focus.help());
         } else if (command instanceof Command.CloseHelp) {
-            return focus.withHelp(false);
+            return focus.withHelp(false).withBounce(false);
+        } else if (command instanceof Command.ToggleBounce) {
+            return focus.withHelp(false).withBounce(!focus.bounce());
         } else if (command instanceof Command.Flip) {
             return focus.flipped();
         } else if (command instanceof Command.Move move) {

@@ -6,6 +6,9 @@ sealed interface Command {
 
     record ToggleHelp() implements Command {}
 
+    record ToggleBounce() implements Command {}
+
+    /** Back to the board. */
     record CloseHelp() implements Command {}
 
     record Flip() implements Command {}

@@ -18,6 +18,7 @@ final class HelpPainter {
             new Hint("u", "take the last press or word back"),
             new Hint("Tab", "next finding; Shift-Tab back"),
             new Hint("PgDn/Up", "scroll the findings"),
+            new Hint("b", "how long contacts bounce"),
             new Hint("m", "turn the tones off or on"),
             new Hint("Ctrl-L", "paint the screen anew"),
             new Hint("q", "quit; so does Ctrl-C"));
@@ -40,6 +41,8 @@ final class HelpPainter {
             left.put(1, row, state.mark(pen.ascii()) + " " + state.word(), BoardPainter.ink(state));
             left.put(16, row++, meaning(state), Ink.PLAIN);
         }
+        left.put(1, row + 1, "A double frame is the selected key,", Ink.PLAIN);
+        left.put(1, row + 2, "or where the chosen finding is.", Ink.PLAIN);
         Pen right = table.from(STROKE_COLUMN);
         Heading.paint(right, "Keystrokes", "");
         row = 1;
@@ -51,7 +54,6 @@ final class HelpPainter {
             right.put(1, row, "Enter p", Ink.STRONG);
             right.put(10, row, "press the selected key", Ink.PLAIN);
         }
-        table.put(1, row + 2, "A double frame is the selected key, or where the chosen finding is.", Ink.PLAIN);
         view.setting().log().ifPresent(log -> table.put(1, table.rows() - 1, "Log: " + log, Ink.PLAIN));
     }
 

@@ -9,6 +9,9 @@ record Hint(String stroke, String does) {
         if (view.focus().help()) {
             return List.of(new Hint("?", "back to the board"), new Hint("q", "quit"));
         }
+        if (view.focus().bounce()) {
+            return List.of(new Hint("b", "back to the board"), new Hint("q", "quit"));
+        }
         String name = view.plan().keys().get(view.subject()).spoken();
         List<Hint> hints = new ArrayList<>();
         hints.add(new Hint("?", "help"));
@@ -27,6 +30,7 @@ record Hint(String stroke, String does) {
             hints.add(new Hint("u", "take back"));
             hints.add(new Hint("e", "all pressed"));
         }
+        hints.add(new Hint("b", "bounce"));
         if (view.setting().sound().offered()) {
             hints.add(new Hint("m", view.setting().sound().muted() ? "hear tones" : "mute"));
         }

@@ -3,7 +3,7 @@ package buzzout.screen;
 import com.googlecode.lanterna.input.KeyStroke;
 import java.util.Optional;
 
-/** Keystrokes to commands. Escape closes the help and never does anything else. */
+/** Keystrokes to commands. Escape uncovers the board and never does anything else. */
 final class Keys {
     private Keys() {}
 
@@ -40,6 +40,7 @@ final class Keys {
         return switch (letter) {
             case 'q' -> Optional.of(new Command.Quit());
             case '?' -> Optional.of(new Command.ToggleHelp());
+            case 'b' -> Optional.of(new Command.ToggleBounce());
             case 'm' -> Optional.of(new Command.Mute());
             case 's' -> Optional.of(new Command.Flip());
             case 'n' -> whilePressing(view, new Request.NothingCame(view.subject()));

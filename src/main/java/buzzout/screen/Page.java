@@ -52,6 +52,8 @@ final class Page {
         Hint.paint(view, pen.row(pen.rows() - 1));
         if (view.focus().help()) {
             HelpPainter.paint(view, pen.part(0, 2, pen.columns(), pen.rows() - 3));
+        } else if (view.focus().bounce()) {
+            BouncePainter.paint(view, pen.part(0, 2, pen.columns(), pen.rows() - 3));
         } else {
             new Page(view, pen).paintSession();
         }

@@ -43,7 +43,7 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
 
     /** Whether words about presses are taken: not blindly, while the help covers the board. */
     boolean takesWords() {
-        return isPressing() && !focus.help();
+        return isPressing() && !focus.help() && !focus.bounce();
     }
 
     KeyState state(int key) {

@@ -77,35 +77,31 @@ final class Fold {
         boolean keyDown = !before.minus(draft.quiet).isEmpty();
         Press last = draft.lastPress().orElse(null);
         if (last != null && PressTiming.belongsTo(last, micros, pair, keyDown)) {
-            draft.replaceLastPress(grown(draft, last, micros, last.pairs().with(pair)));
+            draft.replaceLastPress(grown(
+                    draft, last, last.contact().closes(micros), last.pairs().with(pair)));
             return;
         }
         if (!keyDown) {
             draft.quiet = draft.quiet.and(before);
         }
         OptionalInt called = keyDown ? OptionalInt.empty() : draft.called;
-        Press begun = new Press(atMillis, micros, micros, Pairs.NONE, OptionalInt.empty(), called, keyDown);
+        Contact contact = Contact.firstClosed(micros);
+        Press begun = new Press(atMillis, contact, Pairs.NONE, OptionalInt.empty(), called, keyDown);
         draft.presses.add(begun);
-        draft.replaceLastPress(grown(draft, begun, micros, Pairs.of(pair)));
+        draft.replaceLastPress(grown(draft, begun, contact, Pairs.of(pair)));
     }
 
-    private static Press grown(Draft draft, Press press, long micros, Pairs pairs) {
+    private static Press grown(Draft draft, Press press, Contact contact, Pairs pairs) {
         OptionalInt presumed = Presumption.of(draft.before.plan(), draft.before.presses(), press, pairs);
-        return new Press(press.atMillis(), press.micros(), micros, pairs, presumed, press.called(), press.inCompany());
+        return new Press(press.atMillis(), contact, pairs, presumed, press.called(), press.inCompany());
     }
 
     private static void open(Draft draft, long micros, Pair pair) {
         draft.now = draft.now.without(pair);
         draft.lastPress()
                 .filter(last -> last.pairs().contains(pair))
-                .ifPresent(last -> draft.replaceLastPress(new Press(
-                        last.atMillis(),
-                        last.micros(),
-                        micros,
-                        last.pairs(),
-                        last.presumed(),
-                        last.called(),
-                        last.inCompany())));
+                .ifPresent(
+                        last -> draft.replaceLastPress(last.with(last.contact().opens(micros))));
     }
 
     /** A whole state stands for every change that led to it. */

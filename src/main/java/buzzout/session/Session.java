@@ -68,6 +68,11 @@ public record Session(
         return Gathered.from(this);
     }
 
+    /** How long the contacts bounced. */
+    public Bounces bounces() {
+        return Bounces.of(this);
+    }
+
     /** How many keys have this state. */
     public long count(KeyState state) {
         return states().stream().filter(state::equals).count();
