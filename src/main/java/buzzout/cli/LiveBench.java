@@ -6,16 +6,20 @@ import buzzout.screen.Request;
 import buzzout.screen.Snapshot;
 import buzzout.screen.Source;
 import buzzout.session.Action;
+import buzzout.session.Combinations;
 import buzzout.session.Event;
+import buzzout.session.KeyState;
+import buzzout.session.Session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.IntConsumer;
 
 /** A bench in real time: one queue of what the probe and the person did, one thread that takes it in, and one that weighs it. */
 final class LiveBench implements Source {
@@ -23,7 +27,7 @@ final class LiveBench implements Source {
     private static final int MOST_AT_ONCE = 1_000;
 
     private final Bench bench;
-    private final IntConsumer presser;
+    private final Fingers fingers;
     private final BlockingQueue<Event> queue = new LinkedBlockingQueue<>();
     private final long startNanos = System.nanoTime();
     private final Semaphore unweighed = new Semaphore(0);
@@ -34,16 +38,16 @@ final class LiveBench implements Source {
     private volatile Optional<RuntimeException> failure = Optional.empty();
     private volatile boolean ended;
 
-    private LiveBench(Bench bench, IntConsumer presser) {
+    private LiveBench(Bench bench, Fingers fingers) {
         this.bench = bench;
-        this.presser = presser;
+        this.fingers = fingers;
         taking.setDaemon(true);
         weighing.setDaemon(true);
     }
 
-    /** Starts to take events in; {@code presser} presses a key of a simulated board. */
-    static LiveBench start(Bench bench, IntConsumer presser) {
-        LiveBench live = new LiveBench(bench, presser);
+    /** Starts to take events in; {@code fingers} move the keys of a simulated board. */
+    static LiveBench start(Bench bench, Fingers fingers) {
+        LiveBench live = new LiveBench(bench, fingers);
         live.taking.start();
         live.weighing.start();
         return live;
@@ -83,8 +87,41 @@ final class LiveBench implements Source {
         } else if (request instanceof Request.TakeBack) {
             tell(new Action.TakenBack());
         } else if (request instanceof Request.Press press) {
-            presser.accept(press.key());
+            press(press.key());
+        } else if (request instanceof Request.FlexCheck) {
+            fingers.letGo();
+            boolean on = session().flex().on();
+            tell(on ? new Action.FlexOver() : new Action.FlexBegun());
+        } else if (request instanceof Request.AllAtOnce) {
+            fingers.letGo();
+            tell(new Action.CalledTogether(session().allAtOnce().isOn() ? List.of() : combinations()));
         }
+    }
+
+    private void press(int key) {
+        if (session().flex().on()) {
+            fingers.holdOrLetGo(key);
+        } else if (session().allAtOnce().isOn()) {
+            fingers.holdTogether(session().allAtOnce().called());
+        } else {
+            fingers.press(key);
+        }
+    }
+
+    /** Of the keys that are good, and of those not tried yet: one that does not answer proves nothing in company. */
+    private List<Set<Integer>> combinations() {
+        List<KeyState> states = session().states();
+        Set<Integer> usable = new TreeSet<>();
+        for (int key = 0; key < states.size(); key++) {
+            if (states.get(key) == KeyState.GOOD || states.get(key) == KeyState.UNTESTED) {
+                usable.add(key);
+            }
+        }
+        return Combinations.proving(session().plan(), usable);
+    }
+
+    private Session session() {
+        return bench.now().session();
     }
 
     /**

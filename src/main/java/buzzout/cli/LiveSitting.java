@@ -16,7 +16,6 @@ import buzzout.session.Session;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.IntConsumer;
 
 /** A session in real time, on the screen or as plain text, from its first event to the findings. */
 final class LiveSitting {
@@ -36,22 +35,22 @@ final class LiveSitting {
 
     /** On a probe. */
     int onProbe(LinkSource source) throws IOException, InterruptedException {
-        LiveBench bench = LiveBench.start(new Bench(loaded, journal), key -> {});
+        LiveBench bench = LiveBench.start(new Bench(loaded, journal), Fingers.NONE);
         return hold(bench, source, false, live -> {});
     }
 
     /** On a simulated board, whose keys the person may press, and which others press as well. */
-    int simulated(LinkSource board, IntConsumer presser, Consumer<LiveBench> fingers)
+    int simulated(LinkSource board, Fingers fingers, Consumer<LiveBench> others)
             throws IOException, InterruptedException {
-        return hold(LiveBench.start(new Bench(loaded, journal), presser), board, true, fingers);
+        return hold(LiveBench.start(new Bench(loaded, journal), fingers), board, true, others);
     }
 
-    private int hold(LiveBench bench, LinkSource source, boolean simulated, Consumer<LiveBench> fingers)
+    private int hold(LiveBench bench, LinkSource source, boolean simulated, Consumer<LiveBench> others)
             throws IOException, InterruptedException {
         LiveProbe probe = LiveProbe.start(loaded.plan(), source, bench::hear);
         Leaving leaving;
         try {
-            fingers.accept(bench);
+            others.accept(bench);
             leaving = surroundings.obstacle().isEmpty()
                     ? BoardScreen.run(setting(simulated), bench)
                     : PlainSitting.hold(surroundings, bench, Ears.open(sound()));

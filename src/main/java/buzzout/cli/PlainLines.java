@@ -2,8 +2,10 @@ package buzzout.cli;
 
 import buzzout.diagnosis.Finding;
 import buzzout.plan.Plan;
+import buzzout.report.HeldText;
 import buzzout.screen.EventLines;
 import buzzout.screen.Snapshot;
+import buzzout.session.Session;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,6 +22,8 @@ final class PlainLines {
 
     private long toldUntil = -1;
     private Set<String> told = Set.of();
+    private String toldToHold = "";
+    private boolean flexing;
 
     List<String> settled(Snapshot now, long nowMillis) {
         List<String> lines = new ArrayList<>();
@@ -32,9 +36,26 @@ final class PlainLines {
         toldUntil = Math.max(toldUntil, until);
         boolean settling = now.events().lines().stream().anyMatch(line -> line.atMillis() > toldUntil);
         if (!settling) {
+            held(now.session(), lines);
             findings(now, lines);
         }
         return lines;
+    }
+
+    /** What to hold now, and what came of it when it is over. */
+    private void held(Session session, List<String> lines) {
+        if (flexing && !session.flex().on()) {
+            List<String> dropouts = HeldText.dropouts(session.plan(), session.flex());
+            lines.add(dropouts.isEmpty() ? "  no key dropped out" : "  " + String.join("\n  ", dropouts));
+        } else if (!flexing && session.flex().on()) {
+            lines.add("  Hold one or more keys down firmly and flex the plate; type `flex` when you are done.");
+        }
+        flexing = session.flex().on();
+        String toHold = session.allAtOnce().isOn() ? HeldText.toHold(session) : "";
+        if (!toHold.equals(toldToHold)) {
+            lines.add("  " + (toHold.isEmpty() ? HeldText.combinations(session) : toHold));
+        }
+        toldToHold = toHold;
     }
 
     private void findings(Snapshot now, List<String> lines) {

@@ -4,6 +4,7 @@ import buzzout.plan.Key;
 import buzzout.report.BounceText;
 import buzzout.screen.Ears;
 import buzzout.screen.Leaving;
+import buzzout.screen.Request;
 import buzzout.screen.Snapshot;
 import buzzout.session.Action;
 import buzzout.session.Session;
@@ -24,7 +25,9 @@ final class PlainSitting {
 
     private static final String HELP =
             "Press keys. Type `nothing KEY` when nothing came, `all` when every key has been pressed, `back` to take the"
-                    + " last back, `bounce` to see how long contacts bounced, `mute` to turn the tones off or on, `quit` to end.";
+                    + " last back, `flex` to begin or end a flex check, `together` to hold several keys at once,"
+                    + " `bounce` to see how long contacts bounced, `mute` to turn the tones off or on, `quit` to"
+                    + " end.";
 
     private final Surroundings surroundings;
     private final LiveBench bench;
@@ -73,6 +76,10 @@ final class PlainSitting {
     private void obey(String line) {
         if (line.equals("quit")) {
             end.countDown();
+        } else if (line.equals("flex")) {
+            bench.ask(new Request.FlexCheck());
+        } else if (line.equals("together")) {
+            bench.ask(new Request.AllAtOnce());
         } else if (line.equals("mute")) {
             ears.mute(!ears.isMuted());
             surroundings.console().say(ears.isMuted() ? "Muted." : "Tones are on.");

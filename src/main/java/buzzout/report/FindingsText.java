@@ -47,6 +47,7 @@ public final class FindingsText {
             finding(at + 1, findings.get(at));
         }
         bounces();
+        held();
         doubts(outcome.diagnosis());
         if (!findings.isEmpty()) {
             page.gap().paragraph("Before you solder");
@@ -125,6 +126,21 @@ public final class FindingsText {
                         "      - ", each.fault().says(plan) + " (" + Likelihood.percent(each.probability()) + ")"));
         if (suspects.size() > MOST_SUSPECTS) {
             page.paragraph("      - ", "and " + (suspects.size() - MOST_SUSPECTS) + " less likely ones");
+        }
+    }
+
+    private void held() {
+        List<String> dropouts = HeldText.dropouts(plan, outcome.session().flex());
+        boolean together = !outcome.session().allAtOnce().tried().isEmpty();
+        if (!dropouts.isEmpty() || together) {
+            page.gap();
+        }
+        dropouts.forEach(each -> page.paragraph("Flexed: ", sentence(each)));
+        if (together) {
+            page.paragraph("All at once: ", sentence(HeldText.combinations(outcome.session())));
+            outcome.session().allAtOnce().tried().stream()
+                    .filter(each -> !HeldText.isAsComputed(outcome.session(), each))
+                    .forEach(each -> page.paragraph("    ", sentence(HeldText.answer(outcome.session(), each))));
         }
     }
 

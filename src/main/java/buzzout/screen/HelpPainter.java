@@ -18,6 +18,8 @@ final class HelpPainter {
             new Hint("u", "take the last press or word back"),
             new Hint("Tab", "next finding; Shift-Tab back"),
             new Hint("PgDn/Up", "scroll the findings"),
+            new Hint("f", "flex check: hold, flex the plate"),
+            new Hint("a", "all at once: hold several keys"),
             new Hint("b", "how long contacts bounce"),
             new Hint("m", "turn the tones off or on"),
             new Hint("Ctrl-L", "paint the screen anew"),
@@ -28,7 +30,10 @@ final class HelpPainter {
     private HelpPainter() {}
 
     static void paint(View view, Pen pen) {
-        Heading.paint(pen.row(0), "How a session goes", "");
+        String title = "How a session goes";
+        String log = view.setting().log().map(path -> "Log: " + path).orElse("");
+        boolean fits = pen.width(title) + pen.width(log) + 8 <= pen.columns();
+        Heading.paint(pen.row(0), title, fits ? log : "");
         int row = 1;
         for (String line : pen.wrap(String.join(" ", COURSE), pen.columns() - 2, 0)) {
             pen.put(1, row++, line, Ink.PLAIN);
@@ -54,7 +59,7 @@ final class HelpPainter {
             right.put(1, row, "Enter p", Ink.STRONG);
             right.put(10, row, "press the selected key", Ink.PLAIN);
         }
-        view.setting().log().ifPresent(log -> table.put(1, table.rows() - 1, "Log: " + log, Ink.PLAIN));
+        table.put(1, table.rows() - 1, fits ? "" : log, Ink.PLAIN);
     }
 
     private static String meaning(KeyState state) {

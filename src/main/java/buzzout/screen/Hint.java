@@ -16,6 +16,16 @@ record Hint(String stroke, String does) {
         List<Hint> hints = new ArrayList<>();
         hints.add(new Hint("?", "help"));
         hints.add(new Hint("q", "quit"));
+        if (HeldPainter.isDue(view.session())) {
+            boolean flex = view.session().flex().on();
+            hints.add(new Hint(flex ? "f" : "a", "done"));
+            if (view.setting().simulated()) {
+                hints.add(new Hint("Enter", flex ? "hold or let go " + name : "hold and let go"));
+            }
+            hints.add(new Hint("u", "take back"));
+            hints.add(new Hint("s", "turn over"));
+            return hints;
+        }
         if (view.isPressing() && view.setting().simulated()) {
             hints.add(new Hint("Enter", "press " + name));
         }
@@ -29,6 +39,10 @@ record Hint(String stroke, String does) {
         if (view.isPressing()) {
             hints.add(new Hint("u", "take back"));
             hints.add(new Hint("e", "all pressed"));
+        }
+        if (view.isPressing()) {
+            hints.add(new Hint("f", "flex"));
+            hints.add(new Hint("a", "all at once"));
         }
         hints.add(new Hint("b", "bounce"));
         if (view.setting().sound().offered()) {

@@ -40,6 +40,8 @@ final class Keys {
         return switch (letter) {
             case 'q' -> Optional.of(new Command.Quit());
             case '?' -> Optional.of(new Command.ToggleHelp());
+            case 'f' -> whilePressing(view, new Request.FlexCheck());
+            case 'a' -> whilePressing(view, new Request.AllAtOnce());
             case 'b' -> Optional.of(new Command.ToggleBounce());
             case 'm' -> Optional.of(new Command.Mute());
             case 's' -> Optional.of(new Command.Flip());

@@ -92,7 +92,11 @@ final class Page {
         BoardPainter.paint(view, pen.part(0, 2, pen.columns(), boardRows));
         ProgressPainter.paint(view, pen.part(0, 2 + boardRows, pen.columns(), progressRows));
         KeyPainter.paint(view, pen.row(2 + boardRows + progressRows));
-        FindingsPainter.paint(view, findings());
+        if (HeldPainter.isDue(view.session())) {
+            HeldPainter.paint(view, findings());
+        } else {
+            FindingsPainter.paint(view, findings());
+        }
         EventsPainter.paint(view, events());
     }
 

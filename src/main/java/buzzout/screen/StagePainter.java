@@ -1,5 +1,6 @@
 package buzzout.screen;
 
+import buzzout.report.HeldText;
 import buzzout.session.KeyState;
 import buzzout.session.Session;
 
@@ -29,7 +30,11 @@ final class StagePainter {
     }
 
     private static String pressing(View view, Session session) {
-        if (session.called().isPresent()) {
+        if (session.flex().on()) {
+            return "Hold one or more keys down firmly and flex the plate. f when you are done.";
+        } else if (session.allAtOnce().isOn()) {
+            return HeldText.toHold(session);
+        } else if (session.called().isPresent()) {
             String name = view.plan().keys().get(session.called().getAsInt()).spoken();
             return "Press " + name + " now. If you did and nothing came, type n.";
         } else if (view.count(KeyState.UNTESTED) > 0) {

@@ -1,5 +1,7 @@
 package buzzout.screen;
 
+import buzzout.report.HeldText;
+import buzzout.session.AllAtOnce;
 import buzzout.session.KeyState;
 import buzzout.session.Press;
 import buzzout.session.Session;
@@ -16,7 +18,7 @@ final class Tones {
     private Tones() {}
 
     static Optional<Tone> between(Session before, Session after) {
-        return Stream.of(link(before, after), step(before, after), press(before, after))
+        return Stream.of(link(before, after), step(before, after), press(before, after), held(before, after))
                 .flatMap(Optional::stream)
                 .min(Comparator.comparing(MOST_NEEDED_FIRST::indexOf));
     }
@@ -38,6 +40,19 @@ final class Tones {
     }
 
     /** Of the presses that are new, and the last one where it turned out to close something else than at first. */
+    private static Optional<Tone> held(Session before, Session after) {
+        if (after.flex().dropouts().size() > before.flex().dropouts().size()) {
+            return Optional.of(Tone.WRONG);
+        }
+        if (HeldLines.of(before, after).isEmpty()) {
+            return Optional.empty();
+        }
+        List<AllAtOnce.Tried> tried = after.allAtOnce().tried();
+        boolean well = tried.size() > before.allAtOnce().tried().size()
+                && HeldText.isAsComputed(after, tried.get(tried.size() - 1));
+        return Optional.of(well ? after.allAtOnce().isOn() ? Tone.GOOD : Tone.DONE : Tone.WRONG);
+    }
+
     private static Optional<Tone> press(Session before, Session after) {
         List<Press> presses = after.presses();
         int known = Math.min(before.presses().size(), presses.size());

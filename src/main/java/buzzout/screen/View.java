@@ -70,11 +70,17 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
                 : Optional.empty();
     }
 
-    /** The keys drawn in a frame: the subject, and where the chosen finding may be. */
+    /** The keys drawn in a frame: the subject, and where the chosen finding may be; else those that are held or to hold. */
     Set<Integer> framed() {
         Stream<Integer> concerned = chosen().stream()
                 .flatMap(finding -> finding.suspects().stream())
                 .flatMap(suspect -> Concerned.keys(plan(), suspect.fault()));
+        if (session().flex().on()) {
+            Stream<Integer> toMove = setting.simulated() ? Stream.of(subject()) : Stream.empty();
+            return Stream.concat(toMove, session().flex().held().stream()).collect(Collectors.toSet());
+        } else if (session().allAtOnce().isOn()) {
+            return session().allAtOnce().called();
+        }
         return Stream.concat(Stream.of(subject()), concerned).collect(Collectors.toSet());
     }
 

@@ -1,5 +1,8 @@
 package buzzout.session;
 
+import java.util.List;
+import java.util.Set;
+
 /** What the person did or said at the bench. Keys are indices into the plan's keys. */
 public sealed interface Action {
     /** The quiet check is over: what conducts now, conducts without a press. */
@@ -19,6 +22,18 @@ public sealed interface Action {
 
     /** The person repaired what has this fault code, unplugged; what it can have changed is untested again. */
     record Repaired(String code) implements Action {}
+
+    /** A flex check begins: keys are held while the plate is flexed, and count as no press. */
+    record FlexBegun() implements Action {}
+
+    record FlexOver() implements Action {}
+
+    /** The program calls these combinations of keys, one after another, each to be held together; none ends it. */
+    record CalledTogether(List<Set<Integer>> combinations) implements Action {
+        public CalledTogether {
+            combinations = combinations.stream().map(Set::copyOf).toList();
+        }
+    }
 
     record Noted(String text) implements Action {}
 

@@ -18,6 +18,8 @@ final class Draft {
     final List<Press> presses;
     boolean everyKeyPressed;
     OptionalInt called;
+    FlexCheck flex;
+    AllAtOnce allAtOnce;
     Optional<String> linkTrouble;
     long lostChanges;
     long garbledLines;
@@ -32,6 +34,8 @@ final class Draft {
         presses = new ArrayList<>(before.presses());
         everyKeyPressed = before.everyKeyPressed();
         called = before.called();
+        flex = before.flex();
+        allAtOnce = before.allAtOnce();
         linkTrouble = before.linkTrouble();
         lostChanges = before.lostChanges();
         garbledLines = before.garbledLines();
@@ -56,6 +60,8 @@ final class Draft {
                 presses,
                 everyKeyPressed,
                 called,
+                flex,
+                allAtOnce,
                 linkTrouble,
                 lostChanges,
                 garbledLines);

@@ -3,7 +3,9 @@ package buzzout.session;
 import buzzout.circuit.Catalogue;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
+import buzzout.plan.Key;
 import buzzout.probe.ProbeEvent;
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -42,6 +44,8 @@ final class Fold {
         } else if (event instanceof ProbeEvent.LinkLost down) {
             draft.linkTrouble = java.util.Optional.of(down.why());
             draft.now = draft.quiet;
+            draft.flex = draft.flex.letGo();
+            draft.allAtOnce = draft.allAtOnce.letGo();
         } else if (event instanceof ProbeEvent.Refused refused) {
             draft.linkTrouble = java.util.Optional.of(refused.why());
         }
@@ -63,6 +67,14 @@ final class Fold {
             takeBack(draft);
         } else if (action instanceof Action.Repaired repaired) {
             forget(draft, repaired.code());
+        } else if (action instanceof Action.FlexBegun) {
+            draft.allAtOnce = draft.allAtOnce.calling(List.of());
+            draft.flex = draft.flex.begun();
+        } else if (action instanceof Action.FlexOver) {
+            draft.flex = draft.flex.over();
+        } else if (action instanceof Action.CalledTogether called) {
+            draft.flex = draft.flex.over();
+            draft.allAtOnce = draft.allAtOnce.calling(called.combinations());
         } else if (action instanceof Action.Ended) {
             draft.stage = Stage.ENDED;
         }
@@ -72,6 +84,10 @@ final class Fold {
         Pairs before = draft.now;
         draft.now = before.with(pair);
         if (draft.stage != Stage.PRESSING || draft.quiet.contains(pair)) {
+            return;
+        }
+        if (hold(draft, before, micros)) {
+            whoCloses(draft, pair).forEach(key -> draft.flex = draft.flex.closes(key, micros));
             return;
         }
         boolean keyDown = !before.minus(draft.quiet).isEmpty();
@@ -91,13 +107,41 @@ final class Fold {
         draft.replaceLastPress(grown(draft, begun, contact, Pairs.of(pair)));
     }
 
+    /** Whether keys are being held rather than pressed; tells the combinations of all at once. */
+    private static boolean hold(Draft draft, Pairs before, long micros) {
+        if (draft.allAtOnce.isOn()) {
+            draft.allAtOnce = draft.allAtOnce.changed(
+                    draft.before.plan(), draft.quiet, before.minus(draft.quiet), draft.now.minus(draft.quiet), micros);
+            return true;
+        }
+        return draft.flex.on();
+    }
+
+    /** During a flex check, the keys that should close this pair, or would if their diode were turned. */
+    private static List<Integer> whoCloses(Draft draft, Pair pair) {
+        return draft.flex.on() && !draft.quiet.contains(pair)
+                ? draft.before.plan().keys().stream()
+                        .filter(key -> Expected.pair(draft.before.plan(), key).equals(pair)
+                                || Expected.pair(draft.before.plan(), key)
+                                        .turned()
+                                        .equals(pair))
+                        .map(Key::index)
+                        .toList()
+                : List.of();
+    }
+
     private static Press grown(Draft draft, Press press, Contact contact, Pairs pairs) {
         OptionalInt presumed = Presumption.of(draft.before.plan(), draft.before.presses(), press, pairs);
         return new Press(press.atMillis(), contact, pairs, presumed, press.called(), press.inCompany());
     }
 
     private static void open(Draft draft, long micros, Pair pair) {
-        draft.now = draft.now.without(pair);
+        Pairs before = draft.now;
+        draft.now = before.without(pair);
+        if (draft.stage == Stage.PRESSING && hold(draft, before, micros)) {
+            whoCloses(draft, pair).forEach(key -> draft.flex = draft.flex.opens(key, micros));
+            return;
+        }
         draft.lastPress()
                 .filter(last -> last.pairs().contains(pair))
                 .ifPresent(
@@ -115,7 +159,11 @@ final class Fold {
     }
 
     private static void takeBack(Draft draft) {
-        if (draft.everyKeyPressed) {
+        if (draft.flex.on()) {
+            draft.flex = draft.flex.takenBack();
+        } else if (draft.allAtOnce.isOn()) {
+            draft.allAtOnce = draft.allAtOnce.takenBack();
+        } else if (draft.everyKeyPressed) {
             draft.everyKeyPressed = false;
         } else if (!draft.presses.isEmpty()) {
             Press last = draft.presses.remove(draft.presses.size() - 1);
@@ -130,6 +178,8 @@ final class Fold {
             draft.presses.removeIf(press ->
                     press.key().isEmpty() || changed.contains(press.key().getAsInt()));
             draft.everyKeyPressed = false;
+            draft.flex = FlexCheck.NONE;
+            draft.allAtOnce = AllAtOnce.NONE;
             draft.stage = Stage.QUIET_CHECK;
         });
     }

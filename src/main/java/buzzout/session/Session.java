@@ -15,6 +15,8 @@ import java.util.OptionalInt;
  * @param presses in the order made, those taken back left out
  * @param everyKeyPressed whether the person said so
  * @param called the key that the program waits for
+ * @param flex what dropped out while the plate was flexed
+ * @param allAtOnce what combinations of keys answered
  * @param linkTrouble why the link is down, while it is
  * @param lostChanges changes that never arrived
  * @param garbledLines lines from the probe that were not understood
@@ -29,6 +31,8 @@ public record Session(
         List<Press> presses,
         boolean everyKeyPressed,
         OptionalInt called,
+        FlexCheck flex,
+        AllAtOnce allAtOnce,
         Optional<String> linkTrouble,
         long lostChanges,
         long garbledLines) {
@@ -48,6 +52,8 @@ public record Session(
                 List.of(),
                 false,
                 OptionalInt.empty(),
+                FlexCheck.NONE,
+                AllAtOnce.NONE,
                 Optional.empty(),
                 0,
                 0);

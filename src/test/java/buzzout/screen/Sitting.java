@@ -68,6 +68,21 @@ final class Sitting {
         return this;
     }
 
+    Sitting wait(int more) {
+        millis += more;
+        return this;
+    }
+
+    /** Keys go down, or up, all at this moment, each by what it closes alone. */
+    Sitting move(boolean down, int... keys) {
+        for (int key : keys) {
+            for (Pair pair : board.pressed(session.plan().keys().get(key)).low().list()) {
+                hear(down ? new ProbeEvent.Closed(millis * 1_000, pair) : new ProbeEvent.Opened(millis * 1_000, pair));
+            }
+        }
+        return this;
+    }
+
     Sitting hear(ProbeEvent event) {
         return take(new Event.FromProbe(millis, event));
     }

@@ -9,6 +9,7 @@ import buzzout.session.Action;
 import buzzout.session.Session;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Which tone a change deserves. On this board G and H answer with company, and V is silent. */
@@ -113,6 +114,43 @@ class TonesTest {
         Session before = board.snapshot().session();
         Session after = board.press(Views.key("G").index()).snapshot().session();
         assertEquals(Optional.of(Tone.WRONG), Tones.between(before, after));
+    }
+
+    @Test
+    void a_dropout_and_an_answer_that_was_not_computed_are_wrong_and_one_that_was_is_good() {
+        Sitting flex = pressing().tell(new Action.FlexBegun()).wait(500).move(true, 1);
+        Session held = flex.snapshot().session();
+        Session open = flex.wait(500).move(false, 1).snapshot().session();
+        Session back = flex.wait(20).move(true, 1).snapshot().session();
+        assertEquals(Optional.empty(), Tones.between(held, open));
+        assertEquals(Optional.of(Tone.WRONG), Tones.between(open, back));
+
+        Session called = pressing()
+                .tell(new Action.CalledTogether(List.of(Set.of(1, 2), Set.of(3, 4))))
+                .snapshot()
+                .session();
+        Sitting together = pressing().tell(new Action.CalledTogether(List.of(Set.of(1, 2), Set.of(3, 4))));
+        Session one = together.wait(500)
+                .move(true, 1, 2)
+                .wait(200)
+                .move(false, 1, 2)
+                .snapshot()
+                .session();
+        assertEquals(Optional.of(Tone.GOOD), Tones.between(called, one));
+        Session missed = together.wait(500)
+                .move(true, 3)
+                .wait(200)
+                .move(false, 3)
+                .snapshot()
+                .session();
+        assertEquals(Optional.of(Tone.WRONG), Tones.between(one, missed));
+        Session all = together.wait(500)
+                .move(true, 3, 4)
+                .wait(200)
+                .move(false, 3, 4)
+                .snapshot()
+                .session();
+        assertEquals(Optional.of(Tone.DONE), Tones.between(missed, all));
     }
 
     @Test
