@@ -104,7 +104,7 @@ public final class HeldText {
                 tried.stream().flatMap(each -> each.keys().stream()).distinct().count();
         return well == tried.size()
                 ? tried.size() + (tried.size() == 1 ? " combination" : " combinations") + " of " + keys
-                        + " keys answered as computed: nothing appears in company that no key closes alone"
+                        + " keys answered as computed: nothing appeared in company that no key closes alone"
                 : (tried.size() - well) + " of " + tried.size() + " combinations did not answer as computed";
     }
 
@@ -118,7 +118,7 @@ public final class HeldText {
                 keys.stream().sorted().map(key -> plan.keys().get(key).spoken()).toList();
         int last = names.size() - 1;
         return last < 1
-                ? String.join("", names)
+                ? names.stream().findFirst().orElse("")
                 : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 

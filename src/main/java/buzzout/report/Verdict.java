@@ -14,7 +14,7 @@ public enum Verdict {
     FAULTY("faulty"),
     /** Nothing else was found, and a key bounced longer than the plan allows. */
     BOUNCING("bouncing"),
-    /** A key is not as it should be, and no finding says why. */
+    /** A key, or a combination of keys, is not as it should be, and no finding says why. */
     UNEXPLAINED("unexplained");
 
     private final String word;
@@ -29,7 +29,8 @@ public enum Verdict {
         }
         long good = session.count(KeyState.GOOD);
         long untested = session.count(KeyState.UNTESTED);
-        if (good + untested < session.states().size()) {
+        boolean company = session.allAtOnce().tried().stream().allMatch(tried -> HeldText.isAsComputed(session, tried));
+        if (good + untested < session.states().size() || !company) {
             return UNEXPLAINED;
         }
         if (!session.bounces().overLimit().isEmpty()) {

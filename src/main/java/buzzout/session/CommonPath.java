@@ -22,12 +22,19 @@ public final class CommonPath {
         Layout layout = new Layout(plan);
         return Stream.of(FaultKind.LINK_OPEN, FaultKind.JUMPER_OFF, FaultKind.LEAD_OFF, FaultKind.KEY_OPEN)
                 .flatMap(kind -> kind.all(plan))
+                .filter(fault -> dropped.stream().allMatch(key -> isOnNetOf(fault, plan, key)))
                 .filter(fault -> {
                     Circuit broken = Circuit.of(layout, List.of(fault));
                     return dropped.stream().noneMatch(key -> answers(broken, plan, key))
                             && stayed.stream().allMatch(key -> answers(broken, plan, key));
                 })
                 .toList();
+    }
+
+    private static boolean isOnNetOf(Fault fault, Plan plan, int index) {
+        Key key = plan.keys().get(index);
+        Set<Integer> nets = fault.nets(plan);
+        return nets.contains(key.row()) || nets.contains(key.column());
     }
 
     private static boolean answers(Circuit circuit, Plan plan, int index) {
