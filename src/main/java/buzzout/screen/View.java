@@ -8,6 +8,7 @@ import buzzout.session.Stage;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -79,7 +80,7 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
             Stream<Integer> toMove = setting.simulated() ? Stream.of(subject()) : Stream.empty();
             return Stream.concat(toMove, session().flex().held().stream()).collect(Collectors.toSet());
         } else if (session().allAtOnce().isOn()) {
-            return session().allAtOnce().called();
+            return new TreeSet<>(session().allAtOnce().called());
         }
         return Stream.concat(Stream.of(subject()), concerned).collect(Collectors.toSet());
     }

@@ -21,7 +21,7 @@ import java.util.TreeSet;
  * Few combinations of at most four keys that prove every diode in company: whichever diode were bypassed, one of them
  * would show a pair that none of its keys closes alone.
  *
- * <p>A greedy cover (Chvátal 1979; at most ln n + 1 times the fewest) over squares of neighbours along rows and columns,
+ * <p>A greedy cover (at most ln n + 1 times the fewest; Chvátal 1979, from memory) over squares of neighbours along rows and columns,
  * their corners and sides; then small ones are put together. What a combination shows is asked of the circuit model.
  */
 public final class Combinations {

@@ -2,7 +2,8 @@ package buzzout.session;
 
 /**
  * What presses without a failure prove, with 95 % confidence: at a failure rate q, n presses pass without one with
- * probability (1 − q)^n, and q is bounded where that is 0.05. (Compare Hanley and Lippman-Hand, JAMA 249:1743, 1983.)
+ * probability (1 − q)^n, and q is bounded where that is 0.05. (Compare Hanley and Lippman-Hand,
+ * JAMA 249:1743, 1983; from memory.)
  */
 public final class Confidence {
     private static final double DOUBT = 0.05;

@@ -103,10 +103,10 @@ class BounceAndHoldingTest {
         move(false, 20_000, "E", "R");
         move(true, 300_000, "E", "R");
         String text = FindingsText.of(outcome(), false);
-        assertTrue(
-                text.contains("Flexed: E and R dropped out together once, for 20.0 ms at most; W stayed: look\n"
-                        + "        at the link of R1 between W and E.\n"),
-                text);
+        assertTrue(text.contains("""
+                        Flexed: E and R dropped out together once, for 20.0 ms at most; W stayed: look
+                                at the link of R1 between W and E.
+                        """), text);
         assertEquals(
                 "[{\"dropped\":[\"E\",\"R\"],\"stayed\":[\"W\"],\"times\":1,\"longestMicros\":20000}]",
                 json().get("flexed").toString());

@@ -103,7 +103,7 @@ class BouncesTest {
         assertEquals(0, hands.session().bounces().keys().get(0).longest());
     }
 
-    /** From outside: CHECKS, "Bounce and intermittents"; computed from (1 - q)^n = 0.05. */
+    /** Computed from (1 - q)^n = 0.05; compare Hanley and Lippman-Hand, JAMA 249:1743, 1983 (memory). */
     @ParameterizedTest
     @CsvSource({"30, 0.0950", "60, 0.0487"})
     void presses_without_a_failure_bound_the_rate_of_failure(int presses, double rate) {
@@ -111,7 +111,7 @@ class BouncesTest {
         assertEquals(1, Confidence.mostFailing(0));
     }
 
-    /** From the same place. */
+    /** Computed from the same, rounded up. */
     @ParameterizedTest
     @CsvSource({"0.5, 5", "0.2, 14", "0.1, 29", "0.05, 59", "0.01, 299"})
     void rarer_failures_take_more_presses_to_see(double rate, int presses) {
