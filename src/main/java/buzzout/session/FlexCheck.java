@@ -21,9 +21,11 @@ import java.util.TreeSet;
 public record FlexCheck(boolean on, Map<Integer, Grip> grips, List<Dropout> dropouts) {
     public static final FlexCheck NONE = new FlexCheck(false, Map.of(), List.of());
 
-    /** A pair that stays away longer was let go. Judgement: a finger takes longer to press again, and a joint that stays open
-     * longer chatters when it comes and goes. */
-    static final long MOST_MICROS = 500_000;
+    /**
+     * A pair that stays away longer was let go. Judgement: a plate is flexed to and fro faster than this; a finger that is
+     * lifted and put back sooner is taken for a dropout, so the person is asked to press firmly, and can take it back.
+     */
+    static final long MOST_MICROS = 1_000_000;
 
     /**
      * Pairs that drop within this dropped together. A sweep takes about a millisecond and can be held up by the lines
