@@ -65,8 +65,21 @@ public record FlexCheck(boolean on, Map<Integer, Grip> grips, List<Dropout> drop
         return new FlexCheck(true, Map.of(), dropouts);
     }
 
+    /** What is still held is on its way up, and bounces. */
     FlexCheck over() {
-        return new FlexCheck(false, Map.of(), dropouts);
+        return on ? new FlexCheck(false, grips, dropouts) : this;
+    }
+
+    /** Keys that were held together are on their way up since now. */
+    FlexCheck lettingGo(Set<Integer> keys, long micros) {
+        Map<Integer, Grip> up = new HashMap<>(grips);
+        keys.forEach(key -> up.put(key, Grip.from(micros).openAt(micros)));
+        return new FlexCheck(on, up, dropouts);
+    }
+
+    /** Whether closing now is only the bounce of a key on its way up. */
+    boolean isBounce(int key, long micros) {
+        return grips.getOrDefault(key, Grip.NONE).bouncesUp(micros);
     }
 
     /** Nothing is held: the link went down. */
@@ -76,7 +89,7 @@ public record FlexCheck(boolean on, Map<Integer, Grip> grips, List<Dropout> drop
 
     FlexCheck closes(int key, long micros) {
         Grip grip = grips.getOrDefault(key, Grip.NONE);
-        if (!grip.isDropout(micros)) {
+        if (!on || !grip.isDropout(micros)) {
             return with(key, Grip.from(micros), dropouts);
         }
         List<Dropout> more = new ArrayList<>(dropouts);
@@ -88,7 +101,7 @@ public record FlexCheck(boolean on, Map<Integer, Grip> grips, List<Dropout> drop
         Grip grip = grips.getOrDefault(key, Grip.NONE);
         if (!grip.isClosed()) {
             return this;
-        } else if (!grip.chatters(micros)) {
+        } else if (!on || !grip.chatters(micros)) {
             return with(key, grip.openAt(micros), dropouts);
         }
         List<Dropout> fewer = new ArrayList<>(dropouts);

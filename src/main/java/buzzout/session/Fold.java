@@ -104,6 +104,13 @@ final class Fold {
             whoCloses(draft, pair).forEach(key -> draft.flex = draft.flex.closes(key, micros));
             return;
         }
+        List<Integer> bouncing = whoCloses(draft, pair).stream()
+                .filter(key -> draft.flex.isBounce(key, micros))
+                .toList();
+        if (!bouncing.isEmpty()) {
+            bouncing.forEach(key -> draft.flex = draft.flex.closes(key, micros));
+            return;
+        }
         boolean keyDown = !before.minus(draft.quiet).isEmpty();
         Press last = draft.lastPress().orElse(null);
         if (last != null && PressTiming.belongsTo(last, micros, pair, keyDown)) {
@@ -136,16 +143,21 @@ final class Fold {
     /** Whether keys are being held rather than pressed; tells the combinations of all at once. */
     private static boolean hold(Draft draft, Pairs before, long micros) {
         if (draft.allAtOnce.isOn()) {
+            Set<Integer> called = draft.allAtOnce.called();
             draft.allAtOnce = draft.allAtOnce.changed(
                     draft.before.plan(), draft.quiet, before.minus(draft.quiet), draft.now.minus(draft.quiet), micros);
+            if (!draft.allAtOnce.isOn()) {
+                draft.flex = draft.flex.lettingGo(called, micros);
+            }
             return true;
         }
         return draft.flex.on();
     }
 
-    /** During a flex check, the keys that should close this pair, or would if their diode were turned. */
+    /** Of keys that are or were held, those that should close this pair, or would if their diode were turned. */
     private static List<Integer> whoCloses(Draft draft, Pair pair) {
-        return draft.flex.on() && !draft.quiet.contains(pair)
+        boolean matters = draft.flex.on() || !draft.flex.grips().isEmpty();
+        return matters && !draft.quiet.contains(pair)
                 ? draft.before.plan().keys().stream()
                         .filter(key -> Expected.pair(draft.before.plan(), key).equals(pair)
                                 || Expected.pair(draft.before.plan(), key)
@@ -164,8 +176,9 @@ final class Fold {
     private static void open(Draft draft, long micros, Pair pair) {
         Pairs before = draft.now;
         draft.now = before.without(pair);
-        if (draft.stage == Stage.PRESSING && hold(draft, before, micros)) {
-            whoCloses(draft, pair).forEach(key -> draft.flex = draft.flex.opens(key, micros));
+        boolean held = draft.stage == Stage.PRESSING && hold(draft, before, micros);
+        whoCloses(draft, pair).forEach(key -> draft.flex = draft.flex.opens(key, micros));
+        if (held) {
             return;
         }
         draft.lastPress()

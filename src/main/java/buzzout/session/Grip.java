@@ -40,6 +40,11 @@ public record Grip(long since, long closedAt, long openedAt) {
         return closedAt > since && micros >= closedAt && micros - closedAt <= Contact.REST_MICROS;
     }
 
+    /** Whether closing now is only bounce after it opened. */
+    boolean bouncesUp(long micros) {
+        return !isClosed() && micros >= openedAt && micros - openedAt <= Contact.REST_MICROS && openedAt > 0;
+    }
+
     /** Whether it has been closed from a while before this moment until now. */
     boolean isSteadySince(long micros) {
         return isClosed() && closedAt + Contact.REST_MICROS <= micros;

@@ -98,6 +98,16 @@ class AllAtOnceTest {
     }
 
     @Test
+    void bounce_after_the_last_is_no_press() {
+        Hands hands = hold(called(), pair("Q"), pair("W"), pair("A"));
+        hands.close(pair("E")).close(pair("D")).wait(300).open(pair("E")).open(pair("D"));
+        hands.wait(1).close(pair("E")).wait(2).open(pair("E")).wait(100);
+        assertFalse(hands.session().allAtOnce().isOn());
+        assertEquals(List.of(), hands.presses());
+        assertEquals(1, hands.press("E").presses().size());
+    }
+
+    @Test
     void taking_back_calls_the_last_combination_again() {
         Hands hands = hold(called(), pair("Q"), pair("W"), pair("A")).say(new Action.TakenBack());
         assertEquals(CORNER, hands.session().allAtOnce().called());

@@ -155,6 +155,21 @@ class FlexCheckTest {
     }
 
     @Test
+    void a_key_let_go_after_its_end_bounces_without_being_a_press() {
+        Hands hands = holding("Q").say(new Action.FlexOver());
+        hands.wait(500)
+                .open(pair("Q"))
+                .wait(2)
+                .close(pair("Q"))
+                .wait(3)
+                .open(pair("Q"))
+                .wait(100);
+        assertEquals(List.of(), hands.presses());
+        assertEquals(List.of(), dropouts(hands));
+        assertEquals(1, hands.press("Q").presses().size());
+    }
+
+    @Test
     void after_it_presses_count_again() {
         Hands hands = holding("Q");
         hands.open(pair("Q")).wait(100).say(new Action.FlexOver()).press("W");
