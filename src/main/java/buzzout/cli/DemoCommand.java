@@ -21,6 +21,7 @@ import picocli.CommandLine.Option;
         })
 final class DemoCommand implements Callable<Integer> {
     private static final List<String> FAULTS = List.of("open:R3:M:,", "bridge:C2:C3:A:S", "reversed:O");
+    private static final String LEFT_OUT = "G";
     private static final Optional<String> UNIT = Optional.of("Q-03");
 
     private final Surroundings surroundings;
@@ -37,6 +38,11 @@ final class DemoCommand implements Callable<Integer> {
             arity = "1..*",
             description = "Other faults than its own; `faults` lists them.")
     private List<String> codes = FAULTS;
+
+    @Option(
+            names = "--read-through",
+            description = "Its keys are read through: each at its turn, nothing said, and one left out by a slip.")
+    private boolean readThrough;
 
     @Option(
             names = "--seed",
@@ -63,16 +69,24 @@ final class DemoCommand implements Callable<Integer> {
                 return played(loaded, faults, journal);
             }
             SimulatedBoard board = SimulatedBoard.inRealTime(loaded.plan(), faults, seed);
-            DemoFingers fingers = new DemoFingers(loaded.plan(), board);
+            DemoFingers fingers = new DemoFingers(loaded.plan(), board, way(), leftOut(loaded));
             return new LiveSitting(surroundings, common, loaded, UNIT, journal)
                     .simulated(board, fingers::pressForPerson, fingers::start);
         }
     }
 
+    private PressThrough.Way way() {
+        return readThrough ? PressThrough.Way.READ_THROUGH : PressThrough.Way.TELLING;
+    }
+
+    private int leftOut(LoadedPlan loaded) {
+        return readThrough ? loaded.plan().key(LEFT_OUT).orElseThrow().index() : PressThrough.NONE;
+    }
+
     private int played(LoadedPlan loaded, List<Fault> faults, Journal journal)
             throws IOException, InterruptedException {
         Bench bench = new Bench(loaded, journal);
-        SimulatedSitting.play(loaded.plan(), faults, seed, PressThrough.Way.TELLING, bench);
+        SimulatedSitting.play(loaded.plan(), faults, seed, way(), leftOut(loaded), bench);
         Outcome outcome = Outcome.of(UNIT, Optional.empty(), bench.now().session());
         surroundings
                 .console()

@@ -13,12 +13,16 @@ final class DemoFingers {
 
     private final Plan plan;
     private final SimulatedBoard board;
+    private final PressThrough.Way way;
+    private final int leftOut;
     private final Timer releases = new Timer("releases", true);
     private volatile boolean personPresses;
 
-    DemoFingers(Plan plan, SimulatedBoard board) {
+    DemoFingers(Plan plan, SimulatedBoard board, PressThrough.Way way, int leftOut) {
         this.plan = plan;
         this.board = board;
+        this.way = way;
+        this.leftOut = leftOut;
     }
 
     /** Presses a key because the person asked for it. */
@@ -43,7 +47,7 @@ final class DemoFingers {
 
     private void pressAll(LiveBench bench) {
         try {
-            new PressThrough(plan, board, new RealTime(bench), PressThrough.Way.TELLING).run();
+            new PressThrough(plan, board, new RealTime(bench), way, leftOut).run();
         } catch (LiveBench.Stopped e) {
             // The bench has stopped, and tells the person why.
             return;

@@ -10,8 +10,10 @@ import buzzout.report.Outcome;
 import buzzout.screen.BoardScreen;
 import buzzout.screen.Leaving;
 import buzzout.screen.Setting;
+import buzzout.session.Action;
 import buzzout.session.Session;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
@@ -32,9 +34,9 @@ final class LiveSitting {
         this.journal = journal;
     }
 
-    /** On a probe. */
-    int onProbe(LinkSource source) throws IOException, InterruptedException {
-        LiveBench bench = LiveBench.start(new Bench(loaded, journal), key -> {});
+    /** On a probe; what the person said in advance is told once the quiet check is over. */
+    int onProbe(LinkSource source, List<Action> afterQuietCheck) throws IOException, InterruptedException {
+        LiveBench bench = LiveBench.start(new Bench(loaded, journal, afterQuietCheck), key -> {});
         return hold(bench, source, false, live -> {});
     }
 

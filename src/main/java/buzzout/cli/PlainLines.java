@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What is new since the last look, as lines of text. */
 final class PlainLines {
@@ -20,6 +21,7 @@ final class PlainLines {
 
     private long toldUntil = -1;
     private Set<String> told = Set.of();
+    private List<Integer> asked = List.of();
 
     List<String> settled(Snapshot now, long nowMillis) {
         List<String> lines = new ArrayList<>();
@@ -33,6 +35,7 @@ final class PlainLines {
         boolean settling = now.events().lines().stream().anyMatch(line -> line.atMillis() > toldUntil);
         if (!settling) {
             findings(now, lines);
+            again(now, lines);
         }
         return lines;
     }
@@ -48,6 +51,18 @@ final class PlainLines {
         found.stream().filter(each -> !told.contains(each)).forEach(each -> lines.add("  likely: " + each));
         told.stream().filter(each -> !found.contains(each)).forEach(each -> lines.add("  no longer likely: " + each));
         told = found;
+    }
+
+    private void again(Snapshot now, List<String> lines) {
+        List<Integer> again =
+                now.session().isReading() ? List.of() : now.diagnosis().again();
+        if (!again.isEmpty() && !again.equals(asked)) {
+            lines.add("  press once more, to tell a slip from a fault: "
+                    + again.stream()
+                            .map(key -> now.session().plan().keys().get(key).spoken())
+                            .collect(Collectors.joining(", ")));
+        }
+        asked = again;
     }
 
     private static String summary(Plan plan, Finding finding) {

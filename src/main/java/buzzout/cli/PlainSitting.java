@@ -19,7 +19,8 @@ final class PlainSitting {
 
     private static final String HELP =
             "Press keys. Type `nothing KEY` when nothing came, `all` when every key has been pressed, `back` to take the"
-                    + " last back, `quit` to end.";
+                    + " last back, `quit` to end. Or type `read`, press each key once in reading order, eyes on the"
+                    + " board, then type `done`.";
 
     private final Surroundings surroundings;
     private final LiveBench bench;
@@ -67,6 +68,10 @@ final class PlainSitting {
             end.countDown();
         } else if (line.equals("all")) {
             bench.tell(new Action.AllPressed());
+        } else if (line.equals("read")) {
+            bench.tell(new Action.ReadThroughBegun());
+        } else if (line.equals("done")) {
+            bench.tell(new Action.ReadThroughEnded());
         } else if (line.equals("back")) {
             bench.tell(new Action.TakenBack());
         } else if (line.startsWith("nothing ")) {

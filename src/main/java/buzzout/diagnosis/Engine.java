@@ -48,14 +48,20 @@ public final class Engine {
                         .map(strand -> strand.again(board, explanation))
                         .toList()
                 : unravelled();
-        List<Finding> findings = strands.stream()
+        List<Finding> ofStrands = strands.stream()
                 .map(strand -> strand.finding(board, explanation, exhaustive))
+                .toList();
+        List<Finding> findings = ofStrands.stream()
                 .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                 .toList();
         double unexplored = exhaustive.isPresent()
                 ? 0
                 : strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
-        return new Diagnosis(findings, unexplored, Findings.troubles(board, explanation));
+        return new Diagnosis(
+                findings,
+                unexplored,
+                Findings.troubles(board, explanation),
+                Again.keys(board, explanation, strands, ofStrands));
     }
 
     /** The faults of the best explanation that the last weighing found. */

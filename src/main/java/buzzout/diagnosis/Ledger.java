@@ -15,7 +15,7 @@ import java.util.Optional;
  *
  * <p>The likelihood is a sum of three kinds of cost. The quiet check costs {@link Slips#MISREAD} for every pair that the
  * forecast surely has otherwise, and {@link Slips#EITHER_WAY} for every doubtful one. Each press of a known key costs a
- * slip where the key's forecast answer is another. In free play, presses and keys are matched by answer: with {@code
+ * slip where the key's forecast answer is another; the slips of a read-through are others than those of called keys. In free play, presses and keys are matched by answer: with {@code
  * came} presses that gave an answer and {@code able} keys that would give it, the answer costs {@code came} strays when
  * no key is able, one repeat when more came than keys are able, and, once every key is said to have been pressed, one
  * key left out for each able key without a press.
@@ -24,6 +24,9 @@ final class Ledger {
     private final Readings readings;
     private final Optional<Pairs> quiet;
     private final List<List<Integer>> meant = new ArrayList<>();
+    /** The answers at each key's turn in a read-through. */
+    private final List<List<Integer>> read = new ArrayList<>();
+
     private final BitSet named = new BitSet();
     private final Counts came = new Counts();
     private final BitSet cameAtAll = new BitSet();
@@ -35,6 +38,7 @@ final class Ledger {
         boolean every = false;
         for (int key = 0; key < keys; key++) {
             meant.add(List.of());
+            read.add(List.of());
         }
         for (Observation observation : evidence.observations()) {
             Pairs beyond = observation.seen().minus(off.orElse(Pairs.NONE));
@@ -45,6 +49,11 @@ final class Ledger {
                 answers.add(readings.number(beyond));
                 meant.set(press.key(), answers);
                 named.set(press.key());
+            } else if (observation.hands() instanceof Hands.Read turn) {
+                List<Integer> answers = new ArrayList<>(read.get(turn.key()));
+                answers.add(readings.number(beyond));
+                read.set(turn.key(), answers);
+                named.set(turn.key());
             } else if (observation.hands() instanceof Hands.SomeKey) {
                 int answer = readings.number(beyond);
                 came.add(answer, 1);
@@ -61,9 +70,19 @@ final class Ledger {
         return quiet;
     }
 
-    /** The answers of this key where it was meant. */
+    /** The answers of this key where it was meant, or had its turn. */
     List<Integer> meant(int key) {
-        return meant.get(key);
+        if (read.get(key).isEmpty()) {
+            return meant.get(key);
+        }
+        List<Integer> both = new ArrayList<>(meant.get(key));
+        both.addAll(read.get(key));
+        return both;
+    }
+
+    /** Whether this key was pressed by itself, because it was called or in doubt. */
+    boolean isCalled(int key) {
+        return !meant.get(key).isEmpty();
     }
 
     boolean isNamed(int key) {
@@ -94,17 +113,20 @@ final class Ledger {
     double keyCost(int key, int forecast) {
         double cost = 0;
         for (int answer : meant.get(key)) {
-            cost += meantCost(forecast, answer);
+            cost += namedCost(forecast, answer, Slips.NO_PRESS, Slips.OTHER_ANSWER);
+        }
+        for (int answer : read.get(key)) {
+            cost += namedCost(forecast, answer, Slips.SKIPPED, Slips.NEIGHBOUR);
         }
         return cost;
     }
 
-    private double meantCost(int forecast, int answer) {
+    private double namedCost(int forecast, int answer, double nothing, double another) {
         if (forecast == answer) {
             return 0;
         }
         double chance = readings.isVague(forecast) ? readings.chance(forecast, answer) : 0;
-        return chance > 0 ? Math.log(chance) : answer == Readings.NOTHING ? Slips.NO_PRESS : Slips.OTHER_ANSWER;
+        return chance > 0 ? Math.log(chance) : answer == Readings.NOTHING ? nothing : another;
     }
 
     /** What an answer costs that {@code able} keys would give, {@code due} of them never named. */

@@ -42,6 +42,10 @@ final class Keys {
             case '?' -> Optional.of(new Command.ToggleHelp());
             case 's' -> Optional.of(new Command.Flip());
             case 'n' -> whilePressing(view, new Request.NothingCame(view.subject()));
+            case 'r' ->
+                whilePressing(
+                        view,
+                        view.session().isReading() ? new Request.EndReadThrough() : new Request.BeginReadThrough());
             case 'e' -> whilePressing(view, new Request.AllPressed());
             case 'u' -> whilePressing(view, new Request.TakeBack());
             case 'p' -> press(view);

@@ -18,6 +18,7 @@ final class Draft {
     final List<Press> presses;
     boolean everyKeyPressed;
     OptionalInt called;
+    Optional<ReadThrough> readThrough;
     Optional<String> linkTrouble;
     long lostChanges;
     long garbledLines;
@@ -32,6 +33,7 @@ final class Draft {
         presses = new ArrayList<>(before.presses());
         everyKeyPressed = before.everyKeyPressed();
         called = before.called();
+        readThrough = before.readThrough();
         linkTrouble = before.linkTrouble();
         lostChanges = before.lostChanges();
         garbledLines = before.garbledLines();
@@ -39,6 +41,10 @@ final class Draft {
 
     Optional<Press> lastPress() {
         return presses.isEmpty() ? Optional.empty() : Optional.of(presses.get(presses.size() - 1));
+    }
+
+    boolean isReading() {
+        return readThrough.filter(ReadThrough::isRunning).isPresent();
     }
 
     void replaceLastPress(Press press) {
@@ -56,6 +62,7 @@ final class Draft {
                 presses,
                 everyKeyPressed,
                 called,
+                readThrough,
                 linkTrouble,
                 lostChanges,
                 garbledLines);

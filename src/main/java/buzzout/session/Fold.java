@@ -4,6 +4,8 @@ import buzzout.circuit.Catalogue;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.probe.ProbeEvent;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -29,21 +31,23 @@ final class Fold {
         } else if (event instanceof ProbeEvent.WholeState whole) {
             become(draft, atMillis, whole);
         } else if (event instanceof ProbeEvent.Found found) {
-            draft.probe = java.util.Optional.of(found.identity());
-            draft.port = java.util.Optional.of(found.port());
-            draft.linkTrouble = java.util.Optional.empty();
+            draft.probe = Optional.of(found.identity());
+            draft.port = Optional.of(found.port());
+            draft.linkTrouble = Optional.empty();
             if (draft.stage == Stage.NO_PROBE) {
                 draft.stage = Stage.QUIET_CHECK;
             }
         } else if (event instanceof ProbeEvent.Lost lost) {
             draft.lostChanges += lost.changes();
+            breakOff(draft);
         } else if (event instanceof ProbeEvent.Garbled garbled) {
             draft.garbledLines += garbled.lines();
         } else if (event instanceof ProbeEvent.LinkLost down) {
-            draft.linkTrouble = java.util.Optional.of(down.why());
+            draft.linkTrouble = Optional.of(down.why());
             draft.now = draft.quiet;
+            breakOff(draft);
         } else if (event instanceof ProbeEvent.Refused refused) {
-            draft.linkTrouble = java.util.Optional.of(refused.why());
+            draft.linkTrouble = Optional.of(refused.why());
         }
     }
 
@@ -53,7 +57,12 @@ final class Fold {
             draft.stage = Stage.PRESSING;
         } else if (action instanceof Action.Called named) {
             draft.called = OptionalInt.of(named.key());
+        } else if (action instanceof Action.ReadThroughBegun) {
+            begin(draft);
+        } else if (action instanceof Action.ReadThroughEnded) {
+            lineUp(draft, atMillis);
         } else if (action instanceof Action.NothingCame nothing) {
+            settle(draft);
             OptionalInt key = OptionalInt.of(nothing.key());
             draft.presses.add(new Press(atMillis, 0, Long.MIN_VALUE, Pairs.NONE, key, key, false));
             draft.called = OptionalInt.empty();
@@ -84,14 +93,25 @@ final class Fold {
             draft.quiet = draft.quiet.and(before);
         }
         OptionalInt called = keyDown ? OptionalInt.empty() : draft.called;
+        settle(draft);
         Press begun = new Press(atMillis, micros, micros, Pairs.NONE, OptionalInt.empty(), called, keyDown);
         draft.presses.add(begun);
         draft.replaceLastPress(grown(draft, begun, micros, Pairs.of(pair)));
     }
 
     private static Press grown(Draft draft, Press press, long micros, Pairs pairs) {
-        OptionalInt presumed = Presumption.of(draft.before.plan(), draft.before.presses(), press, pairs);
-        return new Press(press.atMillis(), press.micros(), micros, pairs, presumed, press.called(), press.inCompany());
+        OptionalInt presumed = press.read()
+                ? press.presumed()
+                : Presumption.of(draft.before.plan(), draft.before.presses(), press, pairs);
+        return new Press(
+                press.atMillis(),
+                press.micros(),
+                micros,
+                pairs,
+                presumed,
+                press.called(),
+                press.inCompany(),
+                press.read());
     }
 
     private static void open(Draft draft, long micros, Pair pair) {
@@ -105,7 +125,8 @@ final class Fold {
                         last.pairs(),
                         last.presumed(),
                         last.called(),
-                        last.inCompany())));
+                        last.inCompany(),
+                        last.read())));
     }
 
     /** A whole state stands for every change that led to it. */
@@ -118,9 +139,53 @@ final class Fold {
         whole.pairs().minus(draft.now).list().forEach(pair -> close(draft, atMillis, whole.micros(), pair));
     }
 
+    private static void begin(Draft draft) {
+        if (draft.stage == Stage.PRESSING && !draft.isReading()) {
+            draft.readThrough = Optional.of(new ReadThrough(draft.presses.size(), Optional.empty()));
+            draft.called = OptionalInt.empty();
+        }
+    }
+
+    private static void lineUp(Draft draft, long atMillis) {
+        if (!draft.isReading()) {
+            return;
+        }
+        int from = draft.readThrough.orElseThrow().from();
+        List<Press> belonging = draft.presses.subList(from, draft.presses.size());
+        if (belonging.isEmpty()) {
+            draft.readThrough = Optional.empty();
+            return;
+        }
+        List<Press> came = List.copyOf(belonging);
+        List<Press> read = LinedUp.presses(draft.before.plan(), came, atMillis);
+        belonging.clear();
+        draft.presses.addAll(read);
+        draft.readThrough = Optional.of(new ReadThrough(from, Optional.of(came)));
+        draft.everyKeyPressed |= read.stream().noneMatch(press -> Coverage.isUnproven(draft.before.plan(), press));
+    }
+
+    /** What got lost may be a key's answer: its presses count, but their order no longer does. */
+    private static void breakOff(Draft draft) {
+        draft.readThrough = draft.readThrough.filter(reading -> !reading.isRunning());
+    }
+
+    /** Whatever is pressed after a read-through, that can no longer be taken back. */
+    private static void settle(Draft draft) {
+        draft.readThrough = draft.readThrough.filter(ReadThrough::isRunning);
+    }
+
     private static void takeBack(Draft draft) {
-        if (draft.everyKeyPressed) {
+        Optional<List<Press>> came = draft.readThrough.flatMap(ReadThrough::came);
+        if (came.isPresent()) {
+            int from = draft.readThrough.orElseThrow().from();
+            draft.presses.subList(from, draft.presses.size()).clear();
+            draft.presses.addAll(came.get());
+            draft.readThrough = Optional.of(new ReadThrough(from, Optional.empty()));
             draft.everyKeyPressed = false;
+        } else if (draft.everyKeyPressed) {
+            draft.everyKeyPressed = false;
+        } else if (draft.isReading() && draft.readThrough.orElseThrow().from() == draft.presses.size()) {
+            draft.readThrough = Optional.empty();
         } else if (!draft.presses.isEmpty()) {
             Press last = draft.presses.remove(draft.presses.size() - 1);
             draft.called = last.called();
@@ -134,6 +199,7 @@ final class Fold {
             draft.presses.removeIf(press ->
                     press.key().isEmpty() || changed.contains(press.key().getAsInt()));
             draft.everyKeyPressed = false;
+            draft.readThrough = Optional.empty();
             draft.stage = Stage.QUIET_CHECK;
         });
     }

@@ -19,19 +19,37 @@ final class Gathered {
         List<Observation> observations = new ArrayList<>();
         observations.add(new Observation(new Hands.Off(), quiet));
         for (Press press : session.presses()) {
-            boolean proves = !press.inCompany()
-                    || press.presumed().stream()
-                            .anyMatch(key -> Coverage.proves(plan, plan.keys().get(key), press));
-            if (proves) {
-                Hands hands = press.called().isPresent()
-                        ? new Hands.Meant(press.called().getAsInt())
-                        : new Hands.SomeKey();
-                observations.add(new Observation(hands, quiet.plus(press.pairs())));
+            if (!Coverage.isUnproven(plan, press) && !isMadeGood(plan, session.presses(), press)) {
+                observations.add(new Observation(hands(press), quiet.plus(press.pairs())));
             }
         }
         if (session.everyKeyPressed()) {
             observations.add(new Observation(new Hands.EveryKey(), quiet));
         }
         return new Evidence(observations);
+    }
+
+    private static Hands hands(Press press) {
+        if (press.called().isPresent()) {
+            return new Hands.Meant(press.called().getAsInt());
+        }
+        return press.read() ? new Hands.Read(press.presumed().orElseThrow()) : new Hands.SomeKey();
+    }
+
+    /**
+     * Whether a key that gave nothing, or another's answer, at its turn in a read-through has answered as planned since:
+     * that had been a slip.
+     */
+    private static boolean isMadeGood(Plan plan, List<Press> presses, Press turn) {
+        if (!turn.read()) {
+            return false;
+        }
+        Pairs planned =
+                Pairs.of(Expected.pair(plan, plan.keys().get(turn.presumed().orElseThrow())));
+        return !turn.pairs().equals(planned)
+                && presses.stream()
+                        .filter(other -> !other.read() && (turn.isGap() || other.atMillis() > turn.atMillis()))
+                        .anyMatch(other -> other.key().equals(turn.presumed())
+                                && other.pairs().equals(planned));
     }
 }

@@ -15,6 +15,7 @@ import java.util.OptionalInt;
  * @param presses in the order made, those taken back left out
  * @param everyKeyPressed whether the person said so
  * @param called the key that the program waits for
+ * @param readThrough the read-through that is running, or that is over and can still be taken back
  * @param linkTrouble why the link is down, while it is
  * @param lostChanges changes that never arrived
  * @param garbledLines lines from the probe that were not understood
@@ -29,6 +30,7 @@ public record Session(
         List<Press> presses,
         boolean everyKeyPressed,
         OptionalInt called,
+        Optional<ReadThrough> readThrough,
         Optional<String> linkTrouble,
         long lostChanges,
         long garbledLines) {
@@ -49,6 +51,7 @@ public record Session(
                 false,
                 OptionalInt.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 0,
                 0);
     }
@@ -56,6 +59,11 @@ public record Session(
     /** The session after one more event. */
     public Session after(Event event) {
         return Fold.after(this, event);
+    }
+
+    /** Whether presses belong to a read-through. */
+    public boolean isReading() {
+        return readThrough.filter(ReadThrough::isRunning).isPresent();
     }
 
     /** How each of the plan's keys stands. */

@@ -46,6 +46,7 @@ final class PlainModel {
 
     private Optional<Pairs> quiet = Optional.empty();
     private final Map<Integer, List<Pairs>> meant = new HashMap<>();
+    private final Map<Integer, List<Pairs>> read = new HashMap<>();
     private final Map<Pairs, Integer> came = new HashMap<>();
     private boolean everyKey;
 
@@ -57,6 +58,8 @@ final class PlainModel {
                 quiet = Optional.of(observation.seen());
             } else if (hands instanceof Hands.Meant press) {
                 meant.computeIfAbsent(press.key(), any -> new ArrayList<>()).add(beyond);
+            } else if (hands instanceof Hands.Read turn) {
+                read.computeIfAbsent(turn.key(), any -> new ArrayList<>()).add(beyond);
             } else if (hands instanceof Hands.SomeKey) {
                 came.merge(beyond, 1, Integer::sum);
             } else if (hands instanceof Hands.EveryKey) {
@@ -99,13 +102,18 @@ final class PlainModel {
     double keyCost(int key, Reading forecast) {
         double cost = 0;
         for (Pairs seen : meant.getOrDefault(key, List.of())) {
-            if (forecast.agreesWith(seen)) {
-                cost += forecast.between().count() * Slips.EITHER_WAY;
-            } else {
-                cost += seen.isEmpty() ? Slips.NO_PRESS : Slips.OTHER_ANSWER;
-            }
+            cost += turnCost(forecast, seen, Slips.NO_PRESS, Slips.OTHER_ANSWER);
+        }
+        for (Pairs seen : read.getOrDefault(key, List.of())) {
+            cost += turnCost(forecast, seen, Slips.SKIPPED, Slips.NEIGHBOUR);
         }
         return cost;
+    }
+
+    private static double turnCost(Reading forecast, Pairs seen, double nothing, double another) {
+        return forecast.agreesWith(seen)
+                ? forecast.between().count() * Slips.EITHER_WAY
+                : seen.isEmpty() ? nothing : another;
     }
 
     boolean hasFreePlay() {
@@ -126,7 +134,7 @@ final class PlainModel {
                 continue;
             }
             sure.merge(answer.low(), 1, Integer::sum);
-            if (!meant.containsKey(key)) {
+            if (!meant.containsKey(key) && !read.containsKey(key)) {
                 due.merge(answer.low(), 1, Integer::sum);
             }
         }

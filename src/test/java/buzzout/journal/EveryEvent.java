@@ -52,6 +52,8 @@ final class EveryEvent {
                 new Action.Called(11),
                 new Action.NothingCame(45),
                 new Action.AllPressed(),
+                new Action.ReadThroughBegun(),
+                new Action.ReadThroughEnded(),
                 new Action.TakenBack(),
                 new Action.Repaired("dead:Q"),
                 new Action.Noted("the leg of Ä was cut \ud83d\udd27"),
