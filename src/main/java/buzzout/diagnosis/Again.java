@@ -2,7 +2,8 @@ package buzzout.diagnosis;
 
 import java.util.BitSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Which keys should be pressed once more, because a slip of the finger explains them about as well as a fault does. */
 final class Again {
@@ -16,31 +17,46 @@ final class Again {
         BitSet again = new BitSet();
         board.costs(explanation).forEach((term, cost) -> {
             if (cost < Slips.REPEAT) {
-                again.or(uncalled(board, term, explanation.forecast()));
+                again.or(read(board, term));
+                again.or(leftOut(board, term, explanation.forecast()));
             }
         });
         for (int index = 0; index < strands.size(); index++) {
-            if (findings.get(index).probability() < SURE) {
-                first(board, strands.get(index).duties(), strands.get(index).base())
-                        .ifPresent(again::set);
-            }
+            first(board, strands.get(index), findings.get(index).probability()).ifPresent(again::set);
         }
         return again.stream().boxed().toList();
     }
 
-    /** The first key that gave cause for a finding and was never called. */
-    static java.util.OptionalInt first(Case board, Set<Term> duties, Hypothesis base) {
-        return duties.stream()
-                .flatMapToInt(term -> uncalled(board, term, base.forecast()).stream())
-                .min();
+    /** The sentence that asks for the first of a finding's keys. */
+    static Optional<String> sentence(Case board, Strand strand, double probability) {
+        return first(board, strand, probability).stream()
+                .mapToObj(board.plan().keys()::get)
+                .map(key -> "press " + key.spoken()
+                        + " once more, by itself: if it answers as before, that was no slip of the finger")
+                .findFirst();
     }
 
-    /** The keys that a term is about and that were never called. */
-    private static BitSet uncalled(Case board, Term term, Forecast forecast) {
+    private static OptionalInt first(Case board, Strand strand, double probability) {
+        return probability >= SURE
+                ? OptionalInt.empty()
+                : strand.duties().stream()
+                        .flatMapToInt(term -> read(board, term).stream())
+                        .min();
+    }
+
+    /** The key that a term is about, where it was read and never called. */
+    private static BitSet read(Case board, Term term) {
         BitSet keys = new BitSet();
         if (term instanceof Term.OfKey of) {
-            keys.set(of.key(), !board.ledger().isCalled(of.key()));
-        } else if (term instanceof Term.OfAnswer of && !board.ledger().came().get(of.answer())) {
+            keys.set(of.key(), board.ledger().isOnlyRead(of.key()));
+        }
+        return keys;
+    }
+
+    /** The keys that would have given an answer that never came, although every key is said to have been pressed. */
+    private static BitSet leftOut(Case board, Term term, Forecast forecast) {
+        BitSet keys = new BitSet();
+        if (term instanceof Term.OfAnswer of && !board.ledger().came().get(of.answer())) {
             for (int key = 0; key < forecast.keys(); key++) {
                 keys.set(
                         key,

@@ -80,9 +80,9 @@ final class Ledger {
         return both;
     }
 
-    /** Whether this key was pressed by itself, because it was called or in doubt. */
-    boolean isCalled(int key) {
-        return !meant.get(key).isEmpty();
+    /** Whether all that is known of this key's answer is what came at its turn in a read-through. */
+    boolean isOnlyRead(int key) {
+        return !read.get(key).isEmpty() && meant.get(key).isEmpty();
     }
 
     boolean isNamed(int key) {

@@ -58,7 +58,7 @@ final class Alignment {
 
     /** The share of all alignments, by weight, in which this expected item came as that one. */
     double matched(int item, int as) {
-        double sum = step(item, as, 1, 1, scores.match(item, as));
+        double sum = matchedInOrder(item, as);
         if (item + 1 < expected && as > 0) {
             sum += step(item, as - 1, 2, 2, scores.swapped(item, as - 1));
         }
@@ -66,6 +66,11 @@ final class Alignment {
             sum += step(item - 1, as, 2, 2, scores.swapped(item - 1, as));
         }
         return sum;
+    }
+
+    /** The same, exchanges with a neighbour left out. */
+    double matchedInOrder(int item, int as) {
+        return step(item, as, 1, 1, scores.match(item, as));
     }
 
     /** The share of alignments that take one step, from so many items on either side and over so many more. */

@@ -55,7 +55,7 @@ final class Explained {
         return Alignment.best(plan.keys().size(), came.size(), scores(board));
     }
 
-    /** The keys that did not, or not clearly, answer as this board should. */
+    /** The keys that did not, or not clearly, answer at their turn as this board should. */
     private List<Key> odd(Supposed board) {
         Alignment alignment = Alignment.of(plan.keys().size(), came.size(), scores(board));
         return plan.keys().stream()
@@ -64,7 +64,7 @@ final class Explained {
                     double right = 0;
                     for (int press = 0; press < came.size(); press++) {
                         if (expected.agreesWith(came.get(press))) {
-                            right += alignment.matched(key.index(), press);
+                            right += alignment.matchedInOrder(key.index(), press);
                         }
                     }
                     return right < 0.5;

@@ -82,7 +82,7 @@ final class LinedUp {
                     .mapToDouble(key -> alignment.matched(key, repeat))
                     .sum();
             if (!taken.get(press)
-                    && turn <= 1 - CLEAR
+                    && turn < 0.5
                     && before.read()
                     && before.pairs().equals(came.get(press).pairs())) {
                 read.set(press, came.get(press).readAs(before.presumed().orElseThrow()));

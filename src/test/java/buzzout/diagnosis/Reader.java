@@ -36,7 +36,7 @@ public final class Reader {
     private Session session;
     private long micros;
 
-    Reader(Plan plan, Collection<? extends Fault> faults) {
+    public Reader(Plan plan, Collection<? extends Fault> faults) {
         this.plan = plan;
         board = Circuit.of(plan, faults);
         quiet = board.quiet().low();
@@ -74,7 +74,7 @@ public final class Reader {
     }
 
     /** The four nearest keys. */
-    private static List<Integer> neighbours(Plan plan, Key key) {
+    static List<Integer> neighbours(Plan plan, Key key) {
         return plan.keys().stream()
                 .filter(other -> !other.equals(key))
                 .sorted(Comparator.comparingDouble(other -> Math.hypot(
@@ -85,14 +85,15 @@ public final class Reader {
                 .toList();
     }
 
-    Session readThrough(List<Integer> order) {
+    /** Everything from the beginning to the end of a read-through. */
+    public Session readThrough(List<Integer> order) {
         tell(new Action.ReadThroughBegun());
         order.forEach(this::press);
         tell(new Action.ReadThroughEnded());
         return session;
     }
 
-    void press(int key) {
+    public void press(int key) {
         micros += MICROS_A_PRESS;
         List<Pair> closed = answer(key).list();
         closed.forEach(pair -> hear(new ProbeEvent.Closed(micros, pair)));
@@ -110,7 +111,7 @@ public final class Reader {
         }
     }
 
-    Session session() {
+    public Session session() {
         return session;
     }
 

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  *
  * <p>Seconds are judgement: 0.4 for a press of a person who reads through and never looks up, 1.5 for a called one.
  */
-class ReadThroughTest {
+class ReadThroughCampaignTest {
     private static final Plan PLAN = ExamplePlan.quayside();
     private static final Priors PRIORS = Priors.judged();
     private static final int KEYS_A_SLIP = 40;
@@ -31,7 +31,7 @@ class ReadThroughTest {
     @ParameterizedTest
     @ValueSource(ints = {0, 1, 2, 3})
     void a_read_through_finds_what_a_roll_call_finds(int faults) {
-        int boards = Campaign.size(25, 1000);
+        int boards = Campaign.size(20, 500);
         int same = 0;
         int sameAfterAll = 0;
         double seconds = 0;
