@@ -4,7 +4,6 @@ import buzzout.circuit.Catalogue;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.probe.ProbeEvent;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -39,13 +38,13 @@ final class Fold {
             }
         } else if (event instanceof ProbeEvent.Lost lost) {
             draft.lostChanges += lost.changes();
-            breakOff(draft);
+            Turns.breakOff(draft);
         } else if (event instanceof ProbeEvent.Garbled garbled) {
             draft.garbledLines += garbled.lines();
         } else if (event instanceof ProbeEvent.LinkLost down) {
             draft.linkTrouble = Optional.of(down.why());
             draft.now = draft.quiet;
-            breakOff(draft);
+            Turns.breakOff(draft);
         } else if (event instanceof ProbeEvent.Refused refused) {
             draft.linkTrouble = Optional.of(refused.why());
         }
@@ -58,11 +57,11 @@ final class Fold {
         } else if (action instanceof Action.Called named) {
             draft.called = OptionalInt.of(named.key());
         } else if (action instanceof Action.ReadThroughBegun) {
-            begin(draft);
+            Turns.begin(draft);
         } else if (action instanceof Action.ReadThroughEnded) {
-            lineUp(draft, atMillis);
+            Turns.lineUp(draft, atMillis);
         } else if (action instanceof Action.NothingCame nothing) {
-            settle(draft);
+            Turns.settle(draft);
             OptionalInt key = OptionalInt.of(nothing.key());
             draft.presses.add(new Press(atMillis, 0, Long.MIN_VALUE, Pairs.NONE, key, key, false));
             draft.called = OptionalInt.empty();
@@ -93,7 +92,7 @@ final class Fold {
             draft.quiet = draft.quiet.and(before);
         }
         OptionalInt called = keyDown ? OptionalInt.empty() : draft.called;
-        settle(draft);
+        Turns.settle(draft);
         Press begun = new Press(atMillis, micros, micros, Pairs.NONE, OptionalInt.empty(), called, keyDown);
         draft.presses.add(begun);
         draft.replaceLastPress(grown(draft, begun, micros, Pairs.of(pair)));
@@ -139,53 +138,12 @@ final class Fold {
         whole.pairs().minus(draft.now).list().forEach(pair -> close(draft, atMillis, whole.micros(), pair));
     }
 
-    private static void begin(Draft draft) {
-        if (draft.stage == Stage.PRESSING && !draft.isReading()) {
-            draft.readThrough = Optional.of(new ReadThrough(draft.presses.size(), Optional.empty()));
-            draft.called = OptionalInt.empty();
-        }
-    }
-
-    private static void lineUp(Draft draft, long atMillis) {
-        if (!draft.isReading()) {
-            return;
-        }
-        int from = draft.readThrough.orElseThrow().from();
-        List<Press> belonging = draft.presses.subList(from, draft.presses.size());
-        if (belonging.isEmpty()) {
-            draft.readThrough = Optional.empty();
-            return;
-        }
-        List<Press> came = List.copyOf(belonging);
-        List<Press> read = LinedUp.presses(draft.before.plan(), came, atMillis);
-        belonging.clear();
-        draft.presses.addAll(read);
-        draft.readThrough = Optional.of(new ReadThrough(from, Optional.of(came)));
-        draft.everyKeyPressed |= read.stream().noneMatch(press -> Coverage.isUnproven(draft.before.plan(), press));
-    }
-
-    /** What got lost may be a key's answer: its presses count, but their order no longer does. */
-    private static void breakOff(Draft draft) {
-        draft.readThrough = draft.readThrough.filter(reading -> !reading.isRunning());
-    }
-
-    /** Whatever is pressed after a read-through, that can no longer be taken back. */
-    private static void settle(Draft draft) {
-        draft.readThrough = draft.readThrough.filter(ReadThrough::isRunning);
-    }
-
     private static void takeBack(Draft draft) {
-        Optional<List<Press>> came = draft.readThrough.flatMap(ReadThrough::came);
-        if (came.isPresent()) {
-            int from = draft.readThrough.orElseThrow().from();
-            draft.presses.subList(from, draft.presses.size()).clear();
-            draft.presses.addAll(came.get());
-            draft.readThrough = Optional.of(new ReadThrough(from, Optional.empty()));
+        if (Turns.takenBack(draft)) {
+            return;
+        }
+        if (draft.everyKeyPressed) {
             draft.everyKeyPressed = false;
-        } else if (draft.everyKeyPressed) {
-            draft.everyKeyPressed = false;
-        } else if (draft.isReading() && draft.readThrough.orElseThrow().from() == draft.presses.size()) {
-            draft.readThrough = Optional.empty();
         } else if (!draft.presses.isEmpty()) {
             Press last = draft.presses.remove(draft.presses.size() - 1);
             draft.called = last.called();

@@ -85,7 +85,7 @@ class ReadThroughProofTest {
         for (Board board : boards) {
             double weight =
                     Math.exp(board.logPrior() + quiet.quietCost(board.shown().quiet()))
-                            * new Fingers(board.shown().answers(), came).likelihood(0, 0);
+                            * Fingers.of(board.shown().answers(), came).likelihood(0, 0);
             total += weight;
             for (Fault fault : board.faults()) {
                 weights.merge(fault, weight, Double::sum);
@@ -119,12 +119,30 @@ class ReadThroughProofTest {
         }
     }
 
-    /** The fingers' whole tree of choices, one key after another. */
-    private record Fingers(List<Reading> answers, List<Pairs> came) {
+    /**
+     * The fingers' whole tree of choices, one key after another.
+     *
+     * @param known what is worked out already, by key and press
+     */
+    private record Fingers(List<Reading> answers, List<Pairs> came, Map<List<Integer>, Double> known) {
+        static Fingers of(List<Reading> answers, List<Pairs> came) {
+            return new Fingers(answers, came, new HashMap<>());
+        }
+
         double likelihood(int key, int press) {
             if (key == answers.size()) {
                 return press == came.size() ? 1 : 0;
             }
+            Double already = known.get(List.of(key, press));
+            if (already != null) {
+                return already;
+            }
+            double sum = choices(key, press);
+            known.put(List.of(key, press), sum);
+            return sum;
+        }
+
+        private double choices(int key, int press) {
             double sum = (1 - SLIP) * after(List.of(key), key + 1, press);
             sum += SLIP / 4 * likelihood(key + 1, press);
             sum += SLIP / 4 * after(List.of(key, key), key + 1, press);
