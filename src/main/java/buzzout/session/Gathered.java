@@ -1,6 +1,7 @@
 package buzzout.session;
 
 import buzzout.circuit.Pairs;
+import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.session.Observation.Hands;
 import java.util.ArrayList;
@@ -21,6 +22,10 @@ final class Gathered {
         for (Press press : session.presses()) {
             if (!Coverage.isUnproven(plan, press) && !isMadeGood(plan, session.presses(), press)) {
                 observations.add(new Observation(hands(press), quiet.plus(press.pairs())));
+                if (press.read() && !press.isGap() && !isAsPlanned(plan, press)) {
+                    // Whether it is that key's or, by a slip, a neighbour's: some key of the board gives it.
+                    observations.add(new Observation(new Hands.SomeKey(), quiet.plus(press.pairs())));
+                }
             }
         }
         if (session.everyKeyPressed()) {
@@ -41,15 +46,15 @@ final class Gathered {
      * that had been a slip.
      */
     private static boolean isMadeGood(Plan plan, List<Press> presses, Press turn) {
-        if (!turn.read()) {
-            return false;
-        }
-        Pairs planned =
-                Pairs.of(Expected.pair(plan, plan.keys().get(turn.presumed().orElseThrow())));
-        return !turn.pairs().equals(planned)
+        return turn.read()
+                && !isAsPlanned(plan, turn)
                 && presses.stream()
                         .filter(other -> !other.read() && (turn.isGap() || other.atMillis() > turn.atMillis()))
-                        .anyMatch(other -> other.key().equals(turn.presumed())
-                                && other.pairs().equals(planned));
+                        .anyMatch(other -> other.key().equals(turn.presumed()) && isAsPlanned(plan, other));
+    }
+
+    private static boolean isAsPlanned(Plan plan, Press press) {
+        Key key = plan.keys().get(press.key().orElseThrow());
+        return press.pairs().equals(Pairs.of(Expected.pair(plan, key)));
     }
 }

@@ -19,7 +19,7 @@ final class ReadingSlips {
     private static final double AS_EXPECTED = Math.log(0.95);
 
     /** The key was left out, or is silent by a fault that is not known. */
-    private static final double NOTHING = Math.log(ONE_KIND + 0.02);
+    private static final double NOTHING = Math.log(ONE_KIND + 0.012);
 
     static final double EXCHANGED = Math.log(ONE_KIND);
     private static final double TWICE = Math.log(ONE_KIND);
@@ -31,7 +31,7 @@ final class ReadingSlips {
     private static final double OWN_PAIR = Math.log(5e-3);
 
     /** One certain answer of a key on the same row or column: a neighbour instead, or wired to another net. */
-    private static final double OWN_NET = Math.log(1e-3);
+    private static final double OWN_NET = Math.log(1.5e-3);
 
     private static final double ANYTHING = Math.log(1e-4);
 
