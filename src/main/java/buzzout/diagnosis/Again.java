@@ -40,8 +40,16 @@ final class Again {
         return probability >= SURE
                 ? OptionalInt.empty()
                 : strand.duties().stream()
-                        .flatMapToInt(term -> read(board, term).stream())
+                        .map(term -> unsure(board, term, strand.base().forecast()))
+                        .flatMapToInt(BitSet::stream)
                         .min();
+    }
+
+    /** The keys of a term that had a turn in a read-through, clear or not, and were never called. */
+    private static BitSet unsure(Case board, Term term, Forecast forecast) {
+        return board.ledger().hasReadThrough() && term instanceof Term.OfAnswer
+                ? leftOut(board, term, forecast)
+                : read(board, term);
     }
 
     /** The key that a term is about, where it was read and never called. */

@@ -80,6 +80,11 @@ final class Ledger {
         return both;
     }
 
+    /** Whether any key had its turn in a read-through. */
+    boolean hasReadThrough() {
+        return read.stream().anyMatch(answers -> !answers.isEmpty());
+    }
+
     /** Whether all that is known of this key's answer is what came at its turn in a read-through. */
     boolean isOnlyRead(int key) {
         return !read.get(key).isEmpty() && meant.get(key).isEmpty();
