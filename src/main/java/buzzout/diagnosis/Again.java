@@ -65,7 +65,7 @@ final class Again {
     private static BitSet leftOut(Case board, Term term, Forecast forecast) {
         BitSet keys = new BitSet();
         if (term instanceof Term.OfAnswer of && !board.ledger().came().get(of.answer())) {
-            for (int key = 0; key < forecast.keys(); key++) {
+            for (int key = 0; key < board.plan().keys().size(); key++) {
                 keys.set(
                         key,
                         forecast.answer(key) == of.answer() && !board.ledger().isNamed(key));

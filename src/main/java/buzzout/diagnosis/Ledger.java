@@ -18,65 +18,91 @@ import java.util.Optional;
  * slip where the key's forecast answer is another; the slips of a read-through are others than those of called keys. In free play, presses and keys are matched by answer: with {@code
  * came} presses that gave an answer and {@code able} keys that would give it, the answer costs {@code came} strays when
  * no key is able, one repeat when more came than keys are able, and, once every key is said to have been pressed, one
- * key left out for each able key without a press.
+ * key left out for each able key without a press, and {@link Slips#EITHER_WAY} for each doubtful pair of a key.
  */
 final class Ledger {
     private final Readings readings;
     private final Optional<Pairs> quiet;
+    private final int keys;
     private final List<List<Integer>> meant = new ArrayList<>();
     /** The answers at each key's turn in a read-through. */
     private final List<List<Integer>> read = new ArrayList<>();
 
+    private final List<List<Integer>> flexed = new ArrayList<>();
     private final BitSet named = new BitSet();
     private final Counts came = new Counts();
     private final BitSet cameAtAll = new BitSet();
     private final boolean everyKey;
+    private int presses;
 
-    Ledger(Readings readings, int keys, Evidence evidence) {
-        this.readings = readings;
+    Ledger(Forecasts forecasts, int keys, Evidence evidence) {
+        this.readings = forecasts.readings();
+        this.keys = keys;
         Optional<Pairs> off = Optional.empty();
         boolean every = false;
         for (int key = 0; key < keys; key++) {
             meant.add(List.of());
             read.add(List.of());
+            flexed.add(List.of());
         }
+        forecasts.trials().forEach(trial -> meant.add(List.of()));
         for (Observation observation : evidence.observations()) {
             Pairs beyond = observation.seen().minus(off.orElse(Pairs.NONE));
             if (observation.hands() instanceof Hands.Off) {
                 off = Optional.of(observation.seen());
             } else if (observation.hands() instanceof Hands.Meant press) {
-                List<Integer> answers = new ArrayList<>(meant.get(press.key()));
-                answers.add(readings.number(beyond));
-                meant.set(press.key(), answers);
+                add(meant, press.key(), beyond);
+                presses++;
                 named.set(press.key());
             } else if (observation.hands() instanceof Hands.Read turn) {
-                List<Integer> answers = new ArrayList<>(read.get(turn.key()));
-                answers.add(readings.number(beyond));
-                read.set(turn.key(), answers);
+                add(read, turn.key(), beyond);
+                presses++;
                 named.set(turn.key());
+            } else if (observation.hands() instanceof Hands.Flexed held) {
+                add(flexed, held.key(), beyond);
             } else if (observation.hands() instanceof Hands.SomeKey) {
                 int answer = readings.number(beyond);
+                presses++;
                 came.add(answer, 1);
                 cameAtAll.set(answer);
             } else if (observation.hands() instanceof Hands.EveryKey) {
                 every = true;
             }
+            Trial.of(observation.hands()).ifPresent(trial -> add(meant, forecasts.asked(trial), beyond));
         }
         quiet = off;
         everyKey = every;
+    }
+
+    private void add(List<List<Integer>> to, int asked, Pairs beyond) {
+        while (to.size() <= asked) {
+            to.add(List.of());
+        }
+        List<Integer> answers = new ArrayList<>(to.get(asked));
+        answers.add(readings.number(beyond));
+        to.set(asked, answers);
+    }
+
+    int keys() {
+        return keys;
     }
 
     Optional<Pairs> quiet() {
         return quiet;
     }
 
-    /** The answers of this key where it was meant, or had its turn. */
-    List<Integer> meant(int key) {
-        if (read.get(key).isEmpty()) {
-            return meant.get(key);
+    /** How many presses there were. */
+    int presses() {
+        return presses;
+    }
+
+    /** The answers of this key where it was meant or had its turn, or of this trial. */
+    List<Integer> meant(int asked) {
+        if (asked >= keys || read.get(asked).isEmpty()) {
+            return meant.get(asked);
         }
-        List<Integer> both = new ArrayList<>(meant.get(key));
-        both.addAll(read.get(key));
+        List<Integer> both = new ArrayList<>(meant.get(asked));
+        both.addAll(read.get(asked));
         return both;
     }
 
@@ -88,6 +114,11 @@ final class Ledger {
     /** Whether all that is known of this key's answer is what came at its turn in a read-through. */
     boolean isOnlyRead(int key) {
         return !read.get(key).isEmpty() && meant.get(key).isEmpty();
+    }
+
+    /** The answers of this key, held while the plate was flexed. */
+    List<Integer> flexed(int key) {
+        return flexed.get(key);
     }
 
     boolean isNamed(int key) {
@@ -104,6 +135,11 @@ final class Ledger {
         return everyKey || !cameAtAll.isEmpty();
     }
 
+    /** The part of {@link #quietCost} that is no slip: levels that may read either way. */
+    double quietDoubt(int forecast) {
+        return quiet.isEmpty() ? 0 : readings.reading(forecast).between().count() * Slips.EITHER_WAY;
+    }
+
     double quietCost(int forecast) {
         if (quiet.isEmpty()) {
             return 0;
@@ -115,23 +151,56 @@ final class Ledger {
         return wrong * Slips.MISREAD + reading.between().count() * Slips.EITHER_WAY;
     }
 
-    double keyCost(int key, int forecast) {
+    /** What the presses of a key, or the outcomes of a trial, cost where this is forecast. */
+    double askedCost(int asked, int forecast) {
         double cost = 0;
-        for (int answer : meant.get(key)) {
-            cost += namedCost(forecast, answer, Slips.NO_PRESS, Slips.OTHER_ANSWER);
+        for (int answer : meant.get(asked)) {
+            double slip = asked >= keys
+                    ? Slips.TRIAL_SPOILT
+                    : answer == Readings.NOTHING ? Slips.NO_PRESS : Slips.OTHER_ANSWER;
+            cost += cost(forecast, answer, slip);
         }
-        for (int answer : read.get(key)) {
-            cost += namedCost(forecast, answer, Slips.SKIPPED, Slips.NEIGHBOUR);
+        if (asked < keys) {
+            for (int answer : read.get(asked)) {
+                cost += cost(forecast, answer, answer == Readings.NOTHING ? Slips.SKIPPED : Slips.NEIGHBOUR);
+            }
+            for (int answer : flexed.get(asked)) {
+                cost += cost(forecast, answer, Slips.LET_GO);
+            }
+            if (everyKey && !isNamed(asked)) {
+                cost += everyKeyDoubt(forecast);
+            }
         }
         return cost;
     }
 
-    private double namedCost(int forecast, int answer, double nothing, double another) {
+    /** The part of {@link #askedCost} that is no slip: answers that a doubtful forecast agrees with. */
+    double askedDoubt(int asked, int forecast) {
+        if (!readings.isVague(forecast)) {
+            return 0;
+        }
+        double doubt = asked < keys && everyKey && !isNamed(asked) ? everyKeyDoubt(forecast) : 0;
+        for (int answer : meant(asked)) {
+            doubt += cost(forecast, answer, 0);
+        }
+        if (asked < keys) {
+            for (int answer : flexed.get(asked)) {
+                doubt += cost(forecast, answer, 0);
+            }
+        }
+        return doubt;
+    }
+
+    private double everyKeyDoubt(int forecast) {
+        return readings.reading(forecast).between().count() * Slips.EITHER_WAY;
+    }
+
+    private double cost(int forecast, int answer, double slip) {
         if (forecast == answer) {
             return 0;
         }
         double chance = readings.isVague(forecast) ? readings.chance(forecast, answer) : 0;
-        return chance > 0 ? Math.log(chance) : answer == Readings.NOTHING ? nothing : another;
+        return chance > 0 ? Math.log(chance) : slip;
     }
 
     /** What an answer costs that {@code able} keys would give, {@code due} of them never named. */

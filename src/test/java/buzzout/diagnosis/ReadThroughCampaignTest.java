@@ -31,7 +31,7 @@ class ReadThroughCampaignTest {
     @ParameterizedTest
     @ValueSource(ints = {0, 1, 2, 3})
     void a_read_through_finds_what_a_roll_call_finds(int faults) {
-        int boards = Campaign.size(20, 500);
+        int boards = Campaign.size(12, 500);
         int same = 0;
         int sameAfterAll = 0;
         double seconds = 0;
