@@ -27,6 +27,7 @@ public final class Engine {
     Hypothesis explanation;
     private List<Strand> strands = List.of();
     private Optional<Exhaustive> exhaustive = Optional.empty();
+    private Evidence weighed = Evidence.NONE;
     private boolean rough;
 
     public Engine(Plan plan) {
@@ -62,14 +63,20 @@ public final class Engine {
     }
 
     private Optional<Diagnosis> weigh(Evidence evidence, Effort effort) {
+        // What explained evidence that was taken back explains the rest too, and would never be doubted again.
+        boolean continued = evidence.continues(weighed);
+        weighed = evidence;
         boolean nothingNewTried = board.take(evidence);
         if (!nothingNewTried) {
             explanation = board.weigh(explanation.charged());
+        }
+        if (!nothingNewTried || !continued) {
             strands = List.of();
         }
         exhaustive = Exhaustive.of(board);
         Hypothesis again = board.again(explanation);
-        boolean asExpected = nothingNewTried && Math.abs(again.logLikelihood() - explanation.logLikelihood()) < 1e-9;
+        boolean asExpected =
+                nothingNewTried && continued && Math.abs(again.logLikelihood() - explanation.logLikelihood()) < 1e-9;
         explanation = again;
         if (asExpected && !(rough && effort.thorough())) {
             strands = strands.stream()

@@ -27,7 +27,7 @@ final class Coverage {
             press.key().ifPresent(index -> {
                 Key key = plan.keys().get(index);
                 if (proves(plan, key, press)) {
-                    answers.get(index).add(answer(plan, key, press.pairs()));
+                    answers.get(index).add(answer(plan, key, press));
                 }
             });
         }
@@ -51,7 +51,9 @@ final class Coverage {
                         .noneMatch(key -> proves(plan, plan.keys().get(key), press));
     }
 
-    private static KeyState answer(Plan plan, Key key, Pairs pairs) {
+    /** What one press says of a key. */
+    static KeyState answer(Plan plan, Key key, Press press) {
+        Pairs pairs = press.pairs();
         Pair planned = Expected.pair(plan, key);
         boolean right = pairs.contains(planned);
         boolean turned = pairs.contains(planned.turned());

@@ -53,6 +53,11 @@ public record Press(
         return read && pairs.isEmpty();
     }
 
+    /** The same press with what it closed so far, the last change at this time. */
+    Press with(long changedMicros, Pairs closed) {
+        return new Press(atMillis, micros, changedMicros, closed, presumed, called, inCompany, read);
+    }
+
     /** The key to credit: the one that was meant, else the presumed one. */
     public OptionalInt key() {
         return called.isPresent() ? called : presumed;

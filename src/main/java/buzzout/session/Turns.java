@@ -12,6 +12,7 @@ final class Turns {
     static void begin(Draft draft) {
         if (draft.stage == Stage.PRESSING && !draft.isReading()) {
             draft.readThrough = Optional.of(new ReadThrough(draft.presses.size(), Optional.empty()));
+            draft.rollCall = Optional.empty();
             draft.called = OptionalInt.empty();
         }
     }

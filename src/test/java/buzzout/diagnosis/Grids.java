@@ -29,7 +29,7 @@ public final class Grids {
     }
 
     /** Five rows by twelve columns, five positions missing, three branches, two jumpers, two leads in mid-chain. */
-    static Plan branching5x12() {
+    public static Plan branching5x12() {
         return plan(
                 Controllers.ATMEGA32U4,
                 5,
