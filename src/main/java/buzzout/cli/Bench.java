@@ -27,11 +27,18 @@ final class Bench {
     private final List<Event> unwritten = new ArrayList<>();
     private volatile Snapshot now;
     private Evidence weighed = Evidence.NONE;
+    private List<Action> afterQuietCheck;
 
     Bench(LoadedPlan loaded, Journal journal) {
+        this(loaded, journal, List.of());
+    }
+
+    /** @param afterQuietCheck what the person said in advance, for when the first quiet check is over */
+    Bench(LoadedPlan loaded, Journal journal, List<Action> afterQuietCheck) {
         this.journal = journal;
         this.engine = new Engine(loaded.plan());
         this.now = Snapshot.of(loaded.plan());
+        this.afterQuietCheck = afterQuietCheck;
     }
 
     Snapshot now() {
@@ -61,7 +68,11 @@ final class Bench {
     /** Lets the time be so many milliseconds since the session began: the quiet check may be over, or a call due. */
     void passTime(long nowMillis) {
         if (quietCheck.isOver(nowMillis)) {
-            take(List.of(new Event.ByPerson(nowMillis, new Action.QuietCheckDone())));
+            List<Event> events = new ArrayList<>();
+            events.add(new Event.ByPerson(nowMillis, new Action.QuietCheckDone()));
+            afterQuietCheck.forEach(action -> events.add(new Event.ByPerson(nowMillis, action)));
+            afterQuietCheck = List.of();
+            take(events);
         }
         calling.due(now.session(), nowMillis).ifPresent(call -> take(List.of(new Event.ByPerson(nowMillis, call))));
     }

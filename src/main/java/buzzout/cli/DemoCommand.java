@@ -21,6 +21,7 @@ import picocli.CommandLine.Option;
         })
 final class DemoCommand implements Callable<Integer> {
     private static final List<String> FAULTS = List.of("open:R3:M:,", "bridge:C2:C3:A:S", "reversed:O");
+    private static final String LEFT_OUT = "G";
     /** The leads make every key of two columns answer as its neighbour: who presses freely sees nothing wrong. */
     private static final List<String> ROLL_CALL_FAULTS = List.of("swapped:C8:C9", "open:R2:K:L");
 
@@ -43,6 +44,11 @@ final class DemoCommand implements Callable<Integer> {
 
     @Option(names = "--roll-call", description = "The program calls one key after another; Enter presses it.")
     private boolean rollCall;
+
+    @Option(
+            names = "--read-through",
+            description = "Its keys are read through: each at its turn, nothing said, and one left out by a slip.")
+    private boolean readThrough;
 
     @Option(
             names = "--seed",
@@ -69,17 +75,27 @@ final class DemoCommand implements Callable<Integer> {
                 return played(loaded, faults, journal);
             }
             SimulatedBoard board = SimulatedBoard.inRealTime(loaded.plan(), faults, seed);
-            DemoFingers fingers = new DemoFingers(loaded.plan(), board, faults);
+            DemoFingers fingers = new DemoFingers(loaded.plan(), board, faults, way(), leftOut(loaded));
             return new LiveSitting(surroundings, common, loaded, UNIT, journal)
                     .simulated(board, fingers, bench -> fingers.begin(bench, rollCall));
         }
     }
 
+    private PressThrough.Way way() {
+        if (rollCall) {
+            return PressThrough.Way.ROLL_CALL;
+        }
+        return readThrough ? PressThrough.Way.READ_THROUGH : PressThrough.Way.TELLING;
+    }
+
+    private int leftOut(LoadedPlan loaded) {
+        return readThrough ? loaded.plan().key(LEFT_OUT).orElseThrow().index() : PressThrough.NONE;
+    }
+
     private int played(LoadedPlan loaded, List<Fault> faults, Journal journal)
             throws IOException, InterruptedException {
         Bench bench = new Bench(loaded, journal);
-        PressThrough.Way way = rollCall ? PressThrough.Way.ROLL_CALL : PressThrough.Way.TELLING;
-        SimulatedSitting.play(loaded.plan(), faults, seed, way, bench);
+        SimulatedSitting.play(loaded.plan(), faults, seed, way(), leftOut(loaded), bench);
         Outcome outcome = Outcome.of(UNIT, Optional.empty(), bench.now().session());
         surroundings
                 .console()

@@ -26,6 +26,8 @@ final class DemoFingers implements BoardHands {
 
     private final Plan plan;
     private final SimulatedBoard board;
+    private final PressThrough.Way way;
+    private final int leftOut;
     private final Timer later = new Timer("fingers' next moves", true);
     /** Only the screen's thread asks for keys to be held. */
     private final Set<Integer> held = new HashSet<>();
@@ -33,10 +35,12 @@ final class DemoFingers implements BoardHands {
     private volatile List<Fault> faults;
     private volatile boolean personPresses;
 
-    DemoFingers(Plan plan, SimulatedBoard board, List<Fault> faults) {
+    DemoFingers(Plan plan, SimulatedBoard board, List<Fault> faults, PressThrough.Way way, int leftOut) {
         this.plan = plan;
         this.board = board;
         this.faults = List.copyOf(faults);
+        this.way = way;
+        this.leftOut = leftOut;
     }
 
     @Override
@@ -117,7 +121,7 @@ final class DemoFingers implements BoardHands {
 
     private void pressAll(LiveBench bench) {
         try {
-            new PressThrough(plan, board, new RealTime(bench), PressThrough.Way.TELLING).run();
+            new PressThrough(plan, board, new RealTime(bench), way, leftOut).run();
         } catch (LiveBench.Stopped e) {
             // The bench has stopped, and tells the person why.
             return;

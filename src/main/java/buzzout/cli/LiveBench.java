@@ -85,6 +85,10 @@ final class LiveBench implements Source {
             tell(new Action.NothingCame(nothing.key()));
         } else if (request instanceof Request.AllPressed) {
             tell(new Action.AllPressed());
+        } else if (request instanceof Request.BeginReadThrough) {
+            tell(new Action.ReadThroughBegun());
+        } else if (request instanceof Request.EndReadThrough) {
+            tell(new Action.ReadThroughEnded());
         } else if (request instanceof Request.TakeBack) {
             tell(new Action.TakenBack());
         } else if (request instanceof Request.BeginRollCall) {

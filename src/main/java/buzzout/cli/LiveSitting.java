@@ -15,6 +15,7 @@ import buzzout.screen.Sound;
 import buzzout.session.Action;
 import buzzout.session.Session;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -34,9 +35,10 @@ final class LiveSitting {
         this.journal = journal;
     }
 
-    /** On a probe. */
-    int onProbe(LinkSource source, boolean rollCall) throws IOException, InterruptedException {
-        LiveBench bench = LiveBench.start(new Bench(loaded, journal), BoardHands.NONE);
+    /** On a probe; what the person said in advance is told once the quiet check is over. */
+    int onProbe(LinkSource source, List<Action> afterQuietCheck, boolean rollCall)
+            throws IOException, InterruptedException {
+        LiveBench bench = LiveBench.start(new Bench(loaded, journal, afterQuietCheck), BoardHands.NONE);
         return hold(bench, source, false, live -> {
             if (rollCall) {
                 live.tell(new Action.RollCallBegun());

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What is new since the last look, as lines of text. */
 final class PlainLines {
@@ -24,6 +25,7 @@ final class PlainLines {
 
     private long toldUntil = -1;
     private Set<String> told = Set.of();
+    private List<Integer> asked = List.of();
     private OptionalInt called = OptionalInt.empty();
     private Stage stage = Stage.NO_PROBE;
     private String toldToHold = "";
@@ -43,6 +45,7 @@ final class PlainLines {
         if (!settling) {
             held(now.session(), lines);
             findings(now, lines);
+            again(now, lines);
         }
         return lines;
     }
@@ -91,6 +94,18 @@ final class PlainLines {
         found.stream().filter(each -> !told.contains(each)).forEach(each -> lines.add("  likely: " + each));
         told.stream().filter(each -> !found.contains(each)).forEach(each -> lines.add("  no longer likely: " + each));
         told = found;
+    }
+
+    private void again(Snapshot now, List<String> lines) {
+        List<Integer> again =
+                now.session().isReading() ? List.of() : now.diagnosis().again();
+        if (!again.isEmpty() && !again.equals(asked)) {
+            lines.add("  press once more, to tell a slip from a fault: "
+                    + again.stream()
+                            .map(key -> now.session().plan().keys().get(key).spoken())
+                            .collect(Collectors.joining(", ")));
+        }
+        asked = again;
     }
 
     private static String summary(Plan plan, Finding finding) {

@@ -27,7 +27,8 @@ final class PlainSitting {
             "Press keys. Type `nothing KEY` when nothing came, `all` when every key has been pressed, `back` to take the"
                     + " last back, `quit` to end. `call` calls one key after another until `leave`; `n` is enough"
                     + " there when nothing came. `findings` numbers the findings, `repaired NUMBER` or `repaired CODE`"
-                    + " retests after a repair. `flex` begins or ends a flex check, `together` has you hold several"
+                    + " retests after a repair. Or type `read`, press each key once in reading order, eyes on the board, then"
+                    + " type `done`. `flex` begins or ends a flex check, `together` has you hold several"
                     + " keys at once, `bounce` shows how long contacts bounced, `mute` turns the tones off or on.";
 
     private final Surroundings surroundings;
@@ -89,6 +90,10 @@ final class PlainSitting {
             surroundings.console().say(BounceText.of(session.plan(), session.bounces(), MOST_BOUNCES));
         } else if (line.equals("all")) {
             bench.tell(new Action.AllPressed());
+        } else if (line.equals("read")) {
+            bench.tell(new Action.ReadThroughBegun());
+        } else if (line.equals("done")) {
+            bench.tell(new Action.ReadThroughEnded());
         } else if (line.equals("back")) {
             bench.tell(new Action.TakenBack());
         } else if (line.equals("call")) {

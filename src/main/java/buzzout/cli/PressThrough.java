@@ -10,6 +10,9 @@ import java.util.OptionalInt;
 
 /** Fingers that press every key of a simulated board once, as it is called or in reading order. */
 final class PressThrough {
+    /** No key. */
+    static final int NONE = -1;
+
     private static final int HELD_MILLIS = 120;
     private static final int RISE_MILLIS = 60;
     private static final int PAUSE_MILLIS = 120;
@@ -22,7 +25,9 @@ final class PressThrough {
         /** Any key, told when nothing came. */
         TELLING,
         /** Any key, and in the end only that all have been pressed. */
-        FREE
+        FREE,
+        /** Every key at its turn, in a read-through; nothing is said in between. */
+        READ_THROUGH
     }
 
     /** Where the pressing happens, in real or in simulated time. */
@@ -39,12 +44,15 @@ final class PressThrough {
     private final SimulatedBoard board;
     private final Place place;
     private final Way way;
+    private final int leftOut;
 
-    PressThrough(Plan plan, SimulatedBoard board, Place place, Way way) {
+    /** @param leftOut a key, by index, that a slip of the finger leaves out; {@link #NONE} where there is none */
+    PressThrough(Plan plan, SimulatedBoard board, Place place, Way way, int leftOut) {
         this.plan = plan;
         this.board = board;
         this.place = place;
         this.way = way;
+        this.leftOut = leftOut;
     }
 
     void run() throws InterruptedException {
@@ -57,10 +65,16 @@ final class PressThrough {
             answerCalls();
             return;
         }
+        if (way == Way.READ_THROUGH) {
+            place.tell(new Action.ReadThroughBegun());
+        }
         for (Key key : plan.keys()) {
-            if (!press(key)) {
+            if (key.index() != leftOut && !press(key)) {
                 return;
             }
+        }
+        if (way == Way.READ_THROUGH) {
+            place.tell(new Action.ReadThroughEnded());
         }
         if (way == Way.FREE) {
             place.tell(new Action.AllPressed());
@@ -83,7 +97,8 @@ final class PressThrough {
         goesOn &= place.pass(HELD_MILLIS);
         board.release(key);
         goesOn &= place.pass(RISE_MILLIS);
-        if (goesOn && way != Way.FREE && place.session().presses().size() == before) {
+        boolean telling = way == Way.ROLL_CALL || way == Way.TELLING;
+        if (goesOn && telling && place.session().presses().size() == before) {
             place.tell(new Action.NothingCame(key.index()));
         }
         return goesOn;

@@ -4,7 +4,9 @@ import buzzout.journal.Journal;
 import buzzout.probe.LinkSource;
 import buzzout.probe.NamedPort;
 import buzzout.probe.ProbeFinder;
+import buzzout.session.Action;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -50,6 +52,12 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--no-dtr", description = "Leave the DTR line down, for boards that reset when it rises.")
     private boolean noDtr;
 
+    @Option(
+            names = "--read-through",
+            description =
+                    "Press each key once in reading order, eyes on the board; say when the last has had its turn.")
+    private boolean readThrough;
+
     RunCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
@@ -60,7 +68,8 @@ final class RunCommand implements Callable<Integer> {
         LinkSource source =
                 port.<LinkSource>map(device -> new NamedPort(device, !noDtr)).orElseGet(() -> new ProbeFinder(!noDtr));
         try (Journal journal = SessionLogs.begin(surroundings, loaded, unit, log)) {
-            return new LiveSitting(surroundings, common, loaded, unit, journal).onProbe(source, rollCall);
+            return new LiveSitting(surroundings, common, loaded, unit, journal)
+                    .onProbe(source, readThrough ? List.of(new Action.ReadThroughBegun()) : List.of(), rollCall);
         }
     }
 }

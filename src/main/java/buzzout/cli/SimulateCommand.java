@@ -50,6 +50,9 @@ final class SimulateCommand implements Callable<Integer> {
     @Option(names = "--free", description = "Press without being called; say in the end that all have been pressed.")
     private boolean free;
 
+    @Option(names = "--read-through", description = "Press without being called, in a read-through.")
+    private boolean readThrough;
+
     SimulateCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
@@ -60,7 +63,9 @@ final class SimulateCommand implements Callable<Integer> {
         List<Fault> faults = loaded.faults(codes);
         try (Journal journal = Journal.create(
                 surroundings.resolve(log), SessionLogs.header(loaded, Optional.empty(), unit), loaded.plan())) {
-            PressThrough.Way way = free ? PressThrough.Way.FREE : PressThrough.Way.ROLL_CALL;
+            PressThrough.Way way = free
+                    ? PressThrough.Way.FREE
+                    : readThrough ? PressThrough.Way.READ_THROUGH : PressThrough.Way.ROLL_CALL;
             SimulatedSitting.play(loaded.plan(), faults, seed, way, new Bench(loaded, journal));
             if (!common.quiet) {
                 surroundings

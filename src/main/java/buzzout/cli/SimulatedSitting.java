@@ -30,8 +30,14 @@ final class SimulatedSitting implements PressThrough.Place {
 
     static void play(Plan plan, Collection<Fault> faults, long seed, PressThrough.Way way, Bench bench)
             throws LogNotWritten, InterruptedException {
+        play(plan, faults, seed, way, PressThrough.NONE, bench);
+    }
+
+    /** The same, with a key that a slip of the finger leaves out. */
+    static void play(Plan plan, Collection<Fault> faults, long seed, PressThrough.Way way, int leftOut, Bench bench)
+            throws LogNotWritten, InterruptedException {
         SimulatedSitting sitting = new SimulatedSitting(plan, faults, seed, bench);
-        new PressThrough(plan, sitting.board, sitting, way).run();
+        new PressThrough(plan, sitting.board, sitting, way, leftOut).run();
         sitting.tell(new Action.Ended());
         bench.finish();
     }

@@ -31,6 +31,7 @@ final class Because {
                 String name = plan.keys().get(of.key()).spoken();
                 for (int answer : board.ledger().meant(of.key())) {
                     if (answer == Readings.NOTHING) {
+                        silent.remove(name);
                         silent.add(name);
                     } else if (board.readings().chance(without.answer(of.key()), answer) == 0) {
                         sentences
@@ -42,7 +43,9 @@ final class Because {
             } else if (term instanceof Term.OfTrial of) {
                 because.addAll(trial(board, of.trial()));
             } else if (term instanceof Term.OfAnswer of && board.ledger().came().get(of.answer())) {
-                because.add("a press closed " + pairs(board, of.answer()));
+                if (!isSaidOfAKey(board, duties, of.answer())) {
+                    because.add("a press closed " + pairs(board, of.answer()));
+                }
             } else if (term instanceof Term.OfAnswer of) {
                 givers(plan, without, of.answer()).forEach(silent::add);
             }
@@ -72,6 +75,13 @@ final class Because {
                 .map(answer -> tried + ", "
                         + (answer == Readings.NOTHING ? "nothing conducts" : pairs(board, answer) + " conduct"))
                 .toList();
+    }
+
+    /** In a read-through an odd answer counts at its key's turn and as some key's; once is enough to say. */
+    private static boolean isSaidOfAKey(Case board, Set<Term> duties, int answer) {
+        return duties.stream()
+                .anyMatch(term -> term instanceof Term.OfKey of
+                        && board.ledger().meant(of.key()).contains(answer));
     }
 
     private static List<String> givers(Plan plan, Forecast forecast, int answer) {

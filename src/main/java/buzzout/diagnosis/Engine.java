@@ -97,8 +97,10 @@ public final class Engine {
 
     private Diagnosis diagnosis() {
         double otherPlan = OtherPlan.probability(board.ledger(), explanation);
-        List<Finding> findings = strands.stream()
+        List<Finding> ofStrands = strands.stream()
                 .map(strand -> strand.finding(board, explanation, exhaustive).discounted(1 - otherPlan))
+                .toList();
+        List<Finding> findings = ofStrands.stream()
                 .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                 .toList();
         double unexplored = exhaustive.isPresent()
@@ -108,7 +110,7 @@ public final class Engine {
         if (otherPlan > OtherPlan.WORTH_TELLING) {
             troubles.add(0, OtherPlan.WARNING);
         }
-        return new Diagnosis(findings, unexplored, troubles);
+        return new Diagnosis(findings, unexplored, troubles, Again.keys(board, explanation, strands, ofStrands));
     }
 
     /** The faults of the best explanation that the last weighing found. */

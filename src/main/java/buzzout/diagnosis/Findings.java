@@ -64,7 +64,7 @@ final class Findings {
                 otherwise,
                 Math.min(1, probability),
                 Because.of(board, strand.duties(), base.forecast()),
-                Settle.next(board, suspects, otherwise, base));
+                Again.sentence(board, strand, probability).or(() -> Settle.next(board, suspects, otherwise, base)));
     }
 
     private static double total(Search.Result result) {

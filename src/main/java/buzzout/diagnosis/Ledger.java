@@ -15,7 +15,7 @@ import java.util.Optional;
  *
  * <p>The likelihood is a sum of three kinds of cost. The quiet check costs {@link Slips#MISREAD} for every pair that the
  * forecast surely has otherwise, and {@link Slips#EITHER_WAY} for every doubtful one. Each press of a known key costs a
- * slip where the key's forecast answer is another. In free play, presses and keys are matched by answer: with {@code
+ * slip where the key's forecast answer is another; the slips of a read-through are others than those of called keys. In free play, presses and keys are matched by answer: with {@code
  * came} presses that gave an answer and {@code able} keys that would give it, the answer costs {@code came} strays when
  * no key is able, one repeat when more came than keys are able, and, once every key is said to have been pressed, one
  * key left out for each able key without a press, and {@link Slips#EITHER_WAY} for each doubtful pair of a key.
@@ -25,6 +25,9 @@ final class Ledger {
     private final Optional<Pairs> quiet;
     private final int keys;
     private final List<List<Integer>> meant = new ArrayList<>();
+    /** The answers at each key's turn in a read-through. */
+    private final List<List<Integer>> read = new ArrayList<>();
+
     private final List<List<Integer>> flexed = new ArrayList<>();
     private final BitSet named = new BitSet();
     private final Counts came = new Counts();
@@ -39,6 +42,7 @@ final class Ledger {
         boolean every = false;
         for (int key = 0; key < keys; key++) {
             meant.add(List.of());
+            read.add(List.of());
             flexed.add(List.of());
         }
         forecasts.trials().forEach(trial -> meant.add(List.of()));
@@ -50,6 +54,10 @@ final class Ledger {
                 add(meant, press.key(), beyond);
                 presses++;
                 named.set(press.key());
+            } else if (observation.hands() instanceof Hands.Read turn) {
+                add(read, turn.key(), beyond);
+                presses++;
+                named.set(turn.key());
             } else if (observation.hands() instanceof Hands.Flexed held) {
                 add(flexed, held.key(), beyond);
             } else if (observation.hands() instanceof Hands.SomeKey) {
@@ -88,9 +96,24 @@ final class Ledger {
         return presses;
     }
 
-    /** The answers of this key where it was meant, or of this trial. */
+    /** The answers of this key where it was meant or had its turn, or of this trial. */
     List<Integer> meant(int asked) {
-        return meant.get(asked);
+        if (asked >= keys || read.get(asked).isEmpty()) {
+            return meant.get(asked);
+        }
+        List<Integer> both = new ArrayList<>(meant.get(asked));
+        both.addAll(read.get(asked));
+        return both;
+    }
+
+    /** Whether any key had its turn in a read-through. */
+    boolean hasReadThrough() {
+        return read.stream().anyMatch(answers -> !answers.isEmpty());
+    }
+
+    /** Whether all that is known of this key's answer is what came at its turn in a read-through. */
+    boolean isOnlyRead(int key) {
+        return !read.get(key).isEmpty() && meant.get(key).isEmpty();
     }
 
     /** The answers of this key, held while the plate was flexed. */
@@ -138,6 +161,9 @@ final class Ledger {
             cost += cost(forecast, answer, slip);
         }
         if (asked < keys) {
+            for (int answer : read.get(asked)) {
+                cost += cost(forecast, answer, answer == Readings.NOTHING ? Slips.SKIPPED : Slips.NEIGHBOUR);
+            }
             for (int answer : flexed.get(asked)) {
                 cost += cost(forecast, answer, Slips.LET_GO);
             }
@@ -154,7 +180,7 @@ final class Ledger {
             return 0;
         }
         double doubt = asked < keys && everyKey && !isNamed(asked) ? everyKeyDoubt(forecast) : 0;
-        for (int answer : meant.get(asked)) {
+        for (int answer : meant(asked)) {
             doubt += cost(forecast, answer, 0);
         }
         if (asked < keys) {

@@ -23,6 +23,12 @@ final class Slips {
     /** A key is left out although the person says that every key was pressed. */
     static final double LEFT_OUT = Math.log(2e-3);
 
+    /** In a read-through a key is left out: one slip in 40 keys, of four kinds alike. */
+    static final double SKIPPED = Math.log(1 / 160.0);
+
+    /** At a key's turn in a read-through one certain other answer comes: a neighbour's, by a slip, of some six. */
+    static final double NEIGHBOUR = Math.log(1 / 160.0 / 6);
+
     /** One pair of the quiet check is misread. */
     static final double MISREAD = Math.log(1e-5);
 

@@ -121,6 +121,8 @@ final class EventReader {
             case "called" -> new Action.Called(key(fields));
             case "nothing-came" -> new Action.NothingCame(key(fields));
             case "all-pressed" -> new Action.AllPressed();
+            case "read-through-begun" -> new Action.ReadThroughBegun();
+            case "read-through-ended" -> new Action.ReadThroughEnded();
             case "taken-back" -> new Action.TakenBack();
             case "repaired" -> repaired(fields);
             case "flex-begun" -> new Action.FlexBegun();

@@ -103,6 +103,10 @@ final class EventWriter {
             line.addProperty("key", key(nothing.key()));
         } else if (action instanceof Action.AllPressed) {
             line.addProperty("event", "all-pressed");
+        } else if (action instanceof Action.ReadThroughBegun) {
+            line.addProperty("event", "read-through-begun");
+        } else if (action instanceof Action.ReadThroughEnded) {
+            line.addProperty("event", "read-through-ended");
         } else if (action instanceof Action.TakenBack) {
             line.addProperty("event", "taken-back");
         } else if (action instanceof Action.Repaired repaired) {

@@ -1,5 +1,6 @@
 package buzzout.screen;
 
+import buzzout.session.Action;
 import buzzout.session.Event;
 import buzzout.session.Press;
 import buzzout.session.Retest;
@@ -45,6 +46,11 @@ public record EventLines(List<Line> lines) {
     private EventLines told(Session before, Event event, Session after) {
         int known = before.presses().size();
         int now = after.presses().size();
+        if (event instanceof Event.ByPerson by && by.action() instanceof Action.ReadThroughEnded) {
+            return words(event)
+                    .map(text -> withoutGrowing().with(new Line(event.atMillis(), text, false)))
+                    .orElse(this);
+        }
         if (now > 0 && now == known && !lastPress(after).equals(lastPress(before))) {
             return withPress(after);
         }

@@ -34,6 +34,10 @@ final class EventWords {
             return Optional.of("roll call left");
         } else if (action instanceof Action.AllPressed) {
             return Optional.of("every key has been pressed");
+        } else if (action instanceof Action.ReadThroughBegun) {
+            return Optional.of("read-through begun");
+        } else if (action instanceof Action.ReadThroughEnded) {
+            return Optional.of("read-through over: presses lined up with the keys");
         } else if (action instanceof Action.TakenBack) {
             return Optional.of("the last press or word taken back");
         } else if (action instanceof Action.Repaired repaired) {

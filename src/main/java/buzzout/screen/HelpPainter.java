@@ -15,6 +15,7 @@ final class HelpPainter {
             new Hint("arrows", "select a key"),
             new Hint("s", "turn the board over"),
             new Hint("n", "it was pressed, nothing came"),
+            new Hint("r", "read through; again at its end"),
             new Hint("e", "every key has been pressed"),
             new Hint("u", "take the last press or word back"),
             new Hint("c", "call keys one by one; leave it"),

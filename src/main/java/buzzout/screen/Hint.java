@@ -29,6 +29,9 @@ record Hint(String stroke, String does) {
         if (view.isPressing() && view.setting().simulated()) {
             hints.add(new Hint("Enter", "press " + name));
         }
+        if (view.session().isReading()) {
+            hints.add(new Hint("r", "read to the end"));
+        }
         if (view.isPressing()) {
             hints.add(new Hint("n", "nothing came"));
         }
@@ -48,6 +51,9 @@ record Hint(String stroke, String does) {
             hints.add(new Hint("c", "roll call"));
             hints.add(new Hint("u", "take back"));
             hints.add(new Hint("e", "all pressed"));
+        }
+        if (view.isPressing() && !view.session().isReading()) {
+            hints.add(new Hint("r", "read through"));
         }
         if (view.isPressing()) {
             hints.add(new Hint("f", "flex"));

@@ -47,6 +47,10 @@ final class Keys {
             case 'm' -> Optional.of(new Command.Mute());
             case 's' -> Optional.of(new Command.Flip());
             case 'n' -> whilePressing(view, new Request.NothingCame(view.subject()));
+            case 'r' ->
+                whilePressing(
+                        view,
+                        view.session().isReading() ? new Request.EndReadThrough() : new Request.BeginReadThrough());
             case 'e' -> whilePressing(view, new Request.AllPressed());
             case 'u' -> view.takesBack() ? Optional.of(new Command.Ask(new Request.TakeBack())) : Optional.empty();
             case 'c' -> rollCall(view);

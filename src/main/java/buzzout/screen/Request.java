@@ -10,6 +10,12 @@ public sealed interface Request {
     /** Every key has been pressed. */
     record AllPressed() implements Request {}
 
+    /** From here on every key is pressed once, in reading order. */
+    record BeginReadThrough() implements Request {}
+
+    /** The last key of the read-through has had its turn. */
+    record EndReadThrough() implements Request {}
+
     /** The last press, or the last word about one, was a slip. */
     record TakeBack() implements Request {}
 

@@ -6,9 +6,12 @@ import buzzout.session.Press;
 import buzzout.session.Retest;
 import buzzout.session.Session;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** One line that says what goes on and what to do. */
 final class StagePainter {
+    private static final int MOST_AGAIN = 3;
+
     private StagePainter() {}
 
     static void paint(View view, Pen pen) {
@@ -47,6 +50,10 @@ final class StagePainter {
             return called(view, session, spoken(view, session.called().getAsInt()));
         } else if (view.isCalling()) {
             return session.isKeyDown() ? "Let go." : "";
+        } else if (session.isReading()) {
+            return "Read through: each key once, in reading order, eyes on the board. Then type r.";
+        } else if (!again(view).isEmpty()) {
+            return "Press " + again(view) + " once more: a slip or a fault? If nothing comes, type n on it.";
         } else if (retested.isPresent()) {
             return RetestWords.of(session, retested.get());
         } else if (view.count(KeyState.UNTESTED) > 0) {
@@ -55,6 +62,14 @@ final class StagePainter {
             return "Every key is good.";
         }
         return "Every key has had its press. What is wrong stands in the findings.";
+    }
+
+    /** The keys in doubt, as many as fit a line; the rest are asked for when these are settled. */
+    private static String again(View view) {
+        return view.snapshot().diagnosis().again().stream()
+                .limit(MOST_AGAIN)
+                .map(key -> view.plan().keys().get(key).spoken())
+                .collect(Collectors.joining(", "));
     }
 
     /** What to press, and where the last press was not as planned, how to mend it if that was a slip. */

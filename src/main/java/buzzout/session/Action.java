@@ -23,6 +23,12 @@ public sealed interface Action {
     /** Every key has been pressed; those that never answered are silent. */
     record AllPressed() implements Action {}
 
+    /** From here on every key is pressed once, in reading order. */
+    record ReadThroughBegun() implements Action {}
+
+    /** The last key of the read-through has had its turn. */
+    record ReadThroughEnded() implements Action {}
+
     /** The last press, or the last word, was a slip and does not count. */
     record TakenBack() implements Action {}
 

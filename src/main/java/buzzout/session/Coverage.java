@@ -5,6 +5,7 @@ import buzzout.circuit.Pairs;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -17,7 +18,12 @@ final class Coverage {
         Plan plan = session.plan();
         List<List<KeyState>> answers = new ArrayList<>();
         plan.keys().forEach(key -> answers.add(new ArrayList<>()));
+        BitSet gaps = new BitSet();
         for (Press press : session.presses()) {
+            if (press.isGap()) {
+                press.presumed().ifPresent(gaps::set);
+                continue;
+            }
             press.key().ifPresent(index -> {
                 Key key = plan.keys().get(index);
                 if (proves(plan, key, press)) {
@@ -32,13 +38,20 @@ final class Coverage {
                         ? KeyState.HELD
                         : unsteady.contains(key.index())
                                 ? KeyState.INTERMITTENT
-                                : summed(answers.get(key.index()), session.everyKeyPressed()))
+                                : summed(answers.get(key.index()), session.everyKeyPressed() || gaps.get(key.index())))
                 .toList();
     }
 
     /** A press while another key is down proves only a key that answers exactly as planned. */
     static boolean proves(Plan plan, Key key, Press press) {
         return !press.inCompany() || press.pairs().equals(Pairs.of(Expected.pair(plan, key)));
+    }
+
+    /** A press that proves nothing, although it may have been any key's. */
+    static boolean isUnproven(Plan plan, Press press) {
+        return press.inCompany()
+                && press.presumed().stream()
+                        .noneMatch(key -> proves(plan, plan.keys().get(key), press));
     }
 
     /** What one press says of a key. */
@@ -57,9 +70,9 @@ final class Coverage {
         return right ? turned ? KeyState.TWO_WAY : KeyState.GOOD : KeyState.REVERSED;
     }
 
-    private static KeyState summed(List<KeyState> answers, boolean everyKeyPressed) {
+    private static KeyState summed(List<KeyState> answers, boolean hadItsTurn) {
         if (answers.isEmpty()) {
-            return everyKeyPressed ? KeyState.SILENT : KeyState.UNTESTED;
+            return hadItsTurn ? KeyState.SILENT : KeyState.UNTESTED;
         }
         Set<KeyState> all = EnumSet.copyOf(answers);
         return all.contains(KeyState.GOOD) && all.contains(KeyState.SILENT)

@@ -19,6 +19,7 @@ final class Draft {
     final List<Press> presses;
     boolean everyKeyPressed;
     OptionalInt called;
+    Optional<ReadThrough> readThrough;
     Optional<RollCall> rollCall;
     final List<Fault> repairs;
     Optional<Press> slip;
@@ -38,6 +39,7 @@ final class Draft {
         presses = new ArrayList<>(before.presses());
         everyKeyPressed = before.everyKeyPressed();
         called = before.called();
+        readThrough = before.readThrough();
         rollCall = before.rollCall();
         repairs = new ArrayList<>(before.repairs());
         slip = before.slip();
@@ -50,6 +52,10 @@ final class Draft {
 
     Optional<Press> lastPress() {
         return presses.isEmpty() ? Optional.empty() : Optional.of(presses.get(presses.size() - 1));
+    }
+
+    boolean isReading() {
+        return readThrough.filter(ReadThrough::isRunning).isPresent();
     }
 
     void replaceLastPress(Press press) {
@@ -67,6 +73,7 @@ final class Draft {
                 presses,
                 everyKeyPressed,
                 called,
+                readThrough,
                 rollCall,
                 repairs,
                 slip,

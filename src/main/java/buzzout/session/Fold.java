@@ -45,6 +45,7 @@ final class Fold {
             }
         } else if (event instanceof ProbeEvent.Lost lost) {
             draft.lostChanges += lost.changes();
+            Turns.breakOff(draft);
         } else if (event instanceof ProbeEvent.Garbled garbled) {
             draft.garbledLines += garbled.lines();
         } else if (event instanceof ProbeEvent.LinkLost down) {
@@ -52,6 +53,7 @@ final class Fold {
             draft.now = draft.quiet;
             draft.flex = draft.flex.letGo();
             draft.allAtOnce = draft.allAtOnce.letGo();
+            Turns.breakOff(draft);
         } else if (event instanceof ProbeEvent.Refused refused) {
             draft.linkTrouble = Optional.of(refused.why());
         }
@@ -65,13 +67,19 @@ final class Fold {
             draft.quiet = draft.now;
             draft.stage = Stage.PRESSING;
         } else if (action instanceof Action.RollCallBegun) {
+            Turns.breakOff(draft);
             draft.rollCall = Optional.of(RollCall.of(draft.before.plan().keys().size(), draft.presses, atMillis));
         } else if (action instanceof Action.RollCallLeft) {
             draft.rollCall = Optional.empty();
             draft.called = OptionalInt.empty();
         } else if (action instanceof Action.Called named) {
             draft.called = OptionalInt.of(named.key());
+        } else if (action instanceof Action.ReadThroughBegun) {
+            Turns.begin(draft);
+        } else if (action instanceof Action.ReadThroughEnded) {
+            Turns.lineUp(draft, atMillis);
         } else if (action instanceof Action.NothingCame nothing) {
+            Turns.settle(draft);
             OptionalInt key = OptionalInt.of(nothing.key());
             draft.presses.add(new Press(atMillis, 0, Long.MIN_VALUE, Pairs.NONE, key, key, false));
             draft.called = OptionalInt.empty();
@@ -134,8 +142,9 @@ final class Fold {
             called = draft.called;
             draft.called = OptionalInt.empty();
         }
+        Turns.settle(draft);
         Contact contact = Contact.firstClosed(micros);
-        Press begun = new Press(atMillis, contact, Pairs.NONE, OptionalInt.empty(), called, keyDown);
+        Press begun = new Press(atMillis, contact, Pairs.NONE, OptionalInt.empty(), called, keyDown, false);
         draft.presses.add(begun);
         draft.replaceLastPress(grown(draft, begun, contact, Pairs.of(pair)));
     }
@@ -169,8 +178,11 @@ final class Fold {
     }
 
     private static Press grown(Draft draft, Press press, Contact contact, Pairs pairs) {
-        OptionalInt presumed = Presumption.of(draft.before.plan(), draft.before.presses(), press, pairs);
-        return new Press(press.atMillis(), contact, pairs, presumed, press.called(), press.inCompany());
+        OptionalInt presumed = press.read()
+                ? press.presumed()
+                : Presumption.of(draft.before.plan(), draft.before.presses(), press, pairs);
+        return new Press(
+                press.atMillis(), contact, pairs, presumed, press.called(), press.inCompany(), press.read());
     }
 
     private static void open(Draft draft, long micros, Pair pair) {
@@ -200,6 +212,9 @@ final class Fold {
     }
 
     private static void takeBack(Draft draft) {
+        if (draft.stage != Stage.REPAIRING && Turns.takenBack(draft)) {
+            return;
+        }
         if (draft.stage == Stage.REPAIRING) {
             draft.repairs.clear();
             draft.stage = Stage.PRESSING;
@@ -255,6 +270,7 @@ final class Fold {
         draft.everyKeyPressed = false;
         draft.flex = FlexCheck.NONE;
         draft.allAtOnce = AllAtOnce.NONE;
+        draft.readThrough = Optional.empty();
         draft.stage = Stage.QUIET_CHECK;
     }
 }

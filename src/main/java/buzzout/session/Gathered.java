@@ -1,6 +1,7 @@
 package buzzout.session;
 
 import buzzout.circuit.Pairs;
+import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.session.Observation.Hands;
 import java.util.ArrayList;
@@ -19,14 +20,12 @@ final class Gathered {
         List<Observation> observations = new ArrayList<>();
         observations.add(new Observation(new Hands.Off(), quiet));
         for (Press press : session.presses()) {
-            boolean proves = !press.inCompany()
-                    || press.presumed().stream()
-                            .anyMatch(key -> Coverage.proves(plan, plan.keys().get(key), press));
-            if (proves) {
-                Hands hands = press.called().isPresent()
-                        ? new Hands.Meant(press.called().getAsInt())
-                        : new Hands.SomeKey();
-                observations.add(new Observation(hands, quiet.plus(press.pairs())));
+            if (!Coverage.isUnproven(plan, press) && !isMadeGood(plan, session.presses(), press)) {
+                observations.add(new Observation(hands(press), quiet.plus(press.pairs())));
+                if (press.read() && !press.isGap() && !isAsPlanned(plan, press)) {
+                    // Whether it is that key's or, by a slip, a neighbour's: some key of the board gives it.
+                    observations.add(new Observation(new Hands.SomeKey(), quiet.plus(press.pairs())));
+                }
             }
         }
         if (session.everyKeyPressed()) {
@@ -65,5 +64,29 @@ final class Gathered {
             }
         }
         return answer;
+    }
+
+    private static Hands hands(Press press) {
+        if (press.called().isPresent()) {
+            return new Hands.Meant(press.called().getAsInt());
+        }
+        return press.read() ? new Hands.Read(press.presumed().orElseThrow()) : new Hands.SomeKey();
+    }
+
+    /**
+     * Whether a key that gave nothing, or another's answer, at its turn in a read-through has answered as planned since:
+     * that had been a slip.
+     */
+    private static boolean isMadeGood(Plan plan, List<Press> presses, Press turn) {
+        return turn.read()
+                && !isAsPlanned(plan, turn)
+                && presses.stream()
+                        .filter(other -> !other.read() && (turn.isGap() || other.atMillis() > turn.atMillis()))
+                        .anyMatch(other -> other.key().equals(turn.presumed()) && isAsPlanned(plan, other));
+    }
+
+    private static boolean isAsPlanned(Plan plan, Press press) {
+        Key key = plan.keys().get(press.key().orElseThrow());
+        return press.pairs().equals(Pairs.of(Expected.pair(plan, key)));
     }
 }

@@ -21,6 +21,12 @@ public record Observation(Hands hands, Pairs seen) {
         /** The named key was meant; a slip of the finger is possible. */
         record Meant(int key) implements Hands {}
 
+        /**
+         * It was the named key's turn in a read-through; where nothing came the key may have been left out, and what
+         * came may be a neighbour's.
+         */
+        record Read(int key) implements Hands {}
+
         /** Every key was pressed at some time; what they closed is in the other observations. */
         record EveryKey() implements Hands {}
 

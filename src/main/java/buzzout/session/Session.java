@@ -18,6 +18,7 @@ import java.util.TreeSet;
  * @param presses in the order made, those taken back left out
  * @param everyKeyPressed whether the person said so
  * @param called the key that the program waits for; a press that begins is its answer
+ * @param readThrough the read-through that is running, or that is over and can still be taken back
  * @param rollCall the roll call that goes on, or whose last key has been called
  * @param repairs what is being repaired, until the board is plugged in again
  * @param slip a press that was taken back while its key was down; what it still closes counts for nothing
@@ -37,6 +38,7 @@ public record Session(
         List<Press> presses,
         boolean everyKeyPressed,
         OptionalInt called,
+        Optional<ReadThrough> readThrough,
         Optional<RollCall> rollCall,
         List<Fault> repairs,
         Optional<Press> slip,
@@ -63,6 +65,7 @@ public record Session(
                 false,
                 OptionalInt.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 FlexCheck.NONE,
@@ -75,6 +78,11 @@ public record Session(
     /** The session after one more event. */
     public Session after(Event event) {
         return Fold.after(this, event);
+    }
+
+    /** Whether presses belong to a read-through. */
+    public boolean isReading() {
+        return readThrough.filter(ReadThrough::isRunning).isPresent();
     }
 
     /** How each of the plan's keys stands. */

@@ -65,6 +65,7 @@ final class PlainModel {
 
     private Optional<Pairs> quiet = Optional.empty();
     private final Map<Integer, List<Pairs>> meant = new HashMap<>();
+    private final Map<Integer, List<Pairs>> read = new HashMap<>();
     private final Map<Integer, List<Pairs>> flexed = new HashMap<>();
     private final Map<Hands, List<Pairs>> tried = new LinkedHashMap<>();
     private final Map<Pairs, Integer> came = new HashMap<>();
@@ -78,6 +79,8 @@ final class PlainModel {
                 quiet = Optional.of(observation.seen());
             } else if (hands instanceof Hands.Meant press) {
                 meant.computeIfAbsent(press.key(), any -> new ArrayList<>()).add(beyond);
+            } else if (hands instanceof Hands.Read turn) {
+                read.computeIfAbsent(turn.key(), any -> new ArrayList<>()).add(beyond);
             } else if (hands instanceof Hands.SomeKey) {
                 came.merge(beyond, 1, Integer::sum);
             } else if (hands instanceof Hands.Flexed held) {
@@ -151,6 +154,9 @@ final class PlainModel {
         for (Pairs seen : meant.getOrDefault(key, List.of())) {
             cost += cost(forecast, seen, seen.isEmpty() ? Slips.NO_PRESS : Slips.OTHER_ANSWER);
         }
+        for (Pairs seen : read.getOrDefault(key, List.of())) {
+            cost += cost(forecast, seen, seen.isEmpty() ? Slips.SKIPPED : Slips.NEIGHBOUR);
+        }
         for (Pairs seen : flexed.getOrDefault(key, List.of())) {
             cost += cost(forecast, seen, Slips.LET_GO);
         }
@@ -172,12 +178,14 @@ final class PlainModel {
         for (int key = 0; key < answers.size(); key++) {
             Reading answer = answers.get(key);
             if (!answer.between().isEmpty()) {
-                cost += everyKey && !meant.containsKey(key) ? answer.between().count() * Slips.EITHER_WAY : 0;
+                cost += everyKey && !meant.containsKey(key) && !read.containsKey(key)
+                        ? answer.between().count() * Slips.EITHER_WAY
+                        : 0;
                 doubtful.add(answer);
                 continue;
             }
             sure.merge(answer.low(), 1, Integer::sum);
-            if (!meant.containsKey(key)) {
+            if (!meant.containsKey(key) && !read.containsKey(key)) {
                 due.merge(answer.low(), 1, Integer::sum);
             }
         }

@@ -34,6 +34,7 @@ final class SeededEvidence {
         FREE,
         FREE_TO_THE_END,
         FREE_AND_CALLED,
+        READ_THROUGH,
         TOUCHED,
         TOGETHER,
         FLEXED
@@ -121,11 +122,26 @@ final class SeededEvidence {
                     observe(new Hands.EveryKey(), Pairs.NONE);
                 }
             }
+            case READ_THROUGH -> {
+                keys.forEach(this::read);
+                observe(new Hands.EveryKey(), Pairs.NONE);
+            }
         }
     }
 
     private void call(Key key, Key pressed) {
         observe(new Hands.Meant(key.index()), seen(circuit.pressed(pressed)));
+    }
+
+    /** At one key's turn in six it is left out, or another comes; of one key in six it is not clear when its turn was. */
+    private void read(Key key) {
+        switch (random.nextInt(12)) {
+            case 0 -> observe(new Hands.Read(key.index()), Pairs.NONE);
+            case 1 ->
+                observe(new Hands.Read(key.index()), seen(circuit.pressed(keys.get(random.nextInt(keys.size())))));
+            case 2, 3 -> playFreely(key);
+            default -> observe(new Hands.Read(key.index()), seen(circuit.pressed(key)));
+        }
     }
 
     private void touch() {

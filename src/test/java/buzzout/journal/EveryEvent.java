@@ -55,6 +55,8 @@ final class EveryEvent {
                 new Action.RollCallLeft(),
                 new Action.NothingCame(45),
                 new Action.AllPressed(),
+                new Action.ReadThroughBegun(),
+                new Action.ReadThroughEnded(),
                 new Action.TakenBack(),
                 new Action.Repaired("dead:Q"),
                 new Action.Repaired("open:R3:M:,", List.of("dead:,", "open:R3:,:.")),

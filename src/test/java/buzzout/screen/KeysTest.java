@@ -30,7 +30,7 @@ class KeysTest {
     }
 
     @ParameterizedTest
-    @ValueSource(chars = {'q', 'n', 'e', 'u', 'p', 's', '?'})
+    @ValueSource(chars = {'q', 'n', 'e', 'r', 'u', 'p', 's', '?'})
     void a_letter_right_after_escape_does_nothing(char letter) {
         assertEquals(Optional.empty(), Keys.command(new KeyStroke(letter, false, true), demo));
     }
@@ -41,6 +41,17 @@ class KeysTest {
         assertEquals(
                 Optional.of(new Command.Ask(new Request.NothingCame(moved.subject()))),
                 Keys.command(letter('n'), moved));
+    }
+
+    @Test
+    void r_begins_a_read_through_and_ends_the_one_that_runs() {
+        assertEquals(Optional.of(new Command.Ask(new Request.BeginReadThrough())), Keys.command(letter('r'), soldered));
+        View reading = demo.with(Views.sitting()
+                .found()
+                .quietCheckDone()
+                .tell(new Action.ReadThroughBegun())
+                .snapshot());
+        assertEquals(Optional.of(new Command.Ask(new Request.EndReadThrough())), Keys.command(letter('r'), reading));
     }
 
     @Test
@@ -60,7 +71,7 @@ class KeysTest {
                         Views.sitting().found().quietCheckDone().tell(new Action.Ended()))
                 .map(sitting -> demo.with(sitting.snapshot()))
                 .forEach(other -> {
-                    for (char letter : new char[] {'n', 'e', 'u', 'p', 'f', 'a'}) {
+                    for (char letter : new char[] {'n', 'e', 'r', 'u', 'p', 'f', 'a'}) {
                         assertEquals(Optional.empty(), Keys.command(letter(letter), other));
                     }
                 });
@@ -69,7 +80,7 @@ class KeysTest {
     @Test
     void words_about_presses_are_not_taken_blindly_under_the_help() {
         View covered = demo.with(demo.focus().withHelp(true));
-        for (char letter : new char[] {'n', 'e', 'u', 'p', 'f', 'a'}) {
+        for (char letter : new char[] {'n', 'e', 'r', 'u', 'p', 'f', 'a'}) {
             assertEquals(Optional.empty(), Keys.command(letter(letter), covered));
             assertEquals(
                     Optional.empty(),
