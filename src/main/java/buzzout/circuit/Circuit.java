@@ -1,5 +1,6 @@
 package buzzout.circuit;
 
+import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
@@ -27,6 +28,22 @@ public final class Circuit {
     private final long[] pinsOn;
     /** The keys whose switch conducts without a press. */
     private final BitSet stuck;
+
+    /** The same circuit with two nodes joined by one more wire. */
+    private Circuit(Circuit circuit, int node, int other) {
+        wiring = circuit.wiring;
+        sureDiodes = circuit.sureDiodes;
+        pins = circuit.pins;
+        stuck = circuit.stuck;
+        lumpOf = circuit.lumpOf.clone();
+        pinsOn = circuit.pinsOn.clone();
+        int from = lumpOf[node];
+        int to = lumpOf[other];
+        if (from != to) {
+            Arrays.setAll(lumpOf, each -> lumpOf[each] == from ? to : lumpOf[each]);
+            pinsOn[to] |= pinsOn[from];
+        }
+    }
 
     private Circuit(Wiring wiring) {
         this.wiring = wiring;
@@ -56,6 +73,17 @@ public final class Circuit {
         inOrder.sort(Comparator.comparing(Fault::kind));
         inOrder.forEach(fault -> fault.change(wiring));
         return new Circuit(wiring);
+    }
+
+    /**
+     * The same board while the flying lead touches a joint.
+     *
+     * @throws java.util.NoSuchElementException if the plan has no spare pin
+     */
+    public Circuit touching(Joint joint) {
+        int lead = wiring.plan().sparePinIndex().orElseThrow();
+        Key key = wiring.plan().keys().get(joint.key());
+        return new Circuit(this, lead, wiring.joint(key, joint.kind()));
     }
 
     /** The sweep with no key pressed. */

@@ -3,6 +3,7 @@ package buzzout.circuit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import buzzout.plan.Joint;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -52,8 +53,71 @@ class CircuitAgainstGraphTest {
                 () -> "seed " + seed + " hardly tries anything: " + lowPairs + " lows, " + betweenPairs + " between");
     }
 
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13})
+    void while_the_flying_lead_touches_a_joint_its_pin_hangs_on_that_joint(long seed) {
+        Random random = new Random(seed);
+        int both = 0;
+        int oneWay = 0;
+        int nothing = 0;
+        for (int board = 0; board < 200; board++) {
+            int sureDiodes = random.nextInt(4);
+            Plan plan = RandomBoards.plan(random, sureDiodes);
+            List<Fault> faults = new ArrayList<>(RandomBoards.faults(random, plan, 5));
+            BitSet held = RandomBoards.held(random, plan, 3);
+            Joint joint = new Joint(random.nextInt(plan.keys().size()), RandomBoards.kind(random));
+            if (plan.sparePin().isEmpty()) {
+                continue;
+            }
+            if (board % 3 == 0) {
+                faults.removeIf(fault -> fault.nets(plan).contains(joint.net(plan)));
+                faults.add(new LeadOff(joint.net(plan)));
+            }
+            String netlist = Netlist.text(plan, faults);
+            Reading expected = expected(plan, netlist + wireOfTheLead(plan, netlist, joint), held, sureDiodes);
+            Reading read = Circuit.of(plan, faults).touching(joint).read(held);
+            int which = board;
+            assertEquals(
+                    expected,
+                    read,
+                    () -> "seed " + seed + ", board " + which + ", " + joint + ", faults " + faults + ", held " + held
+                            + "\n" + netlist);
+            int lead = plan.nets().size();
+            long from = read.low().readsLow(lead);
+            long to = plan.nets().stream()
+                    .filter(net -> read.low().contains(new Pair(plan.indexOf(net), lead)))
+                    .mapToLong(net -> 1L << plan.indexOf(net))
+                    .sum();
+            both += (from & to) != 0 ? 1 : 0;
+            oneWay += from != to ? 1 : 0;
+            nothing += (from | to) == 0 ? 1 : 0;
+        }
+        String tried = both + " on a net, " + oneWay + " one way, " + nothing + " on nothing";
+        assertTrue(both > 40 && oneWay > 10 && nothing > 5, () -> "seed " + seed + " hardly tries anything: " + tried);
+    }
+
+    /** The lead is one more wire, from its own node to the joint's, both as the netlist names them. */
+    private static String wireOfTheLead(Plan plan, String netlist, Joint joint) {
+        String at = "joint " + plan.nets().get(joint.net(plan)).name() + " "
+                + plan.keys().get(joint.key()).name() + " ";
+        return "wire " + after("spare " + plan.sparePin().orElseThrow() + " ", netlist) + " " + after(at, netlist)
+                + "\n";
+    }
+
+    private static String after(String words, String netlist) {
+        return netlist.lines()
+                .filter(line -> line.startsWith(words))
+                .map(line -> line.substring(words.length()))
+                .findFirst()
+                .orElseThrow();
+    }
+
     private static Reading expected(Plan plan, List<Fault> faults, BitSet held, int sureDiodes) {
-        Graph<String, DefaultWeightedEdge> towards = graph(plan, Netlist.text(plan, faults), held, sureDiodes + 1);
+        return expected(plan, Netlist.text(plan, faults), held, sureDiodes);
+    }
+
+    private static Reading expected(Plan plan, String netlist, BitSet held, int sureDiodes) {
+        Graph<String, DefaultWeightedEdge> towards = graph(plan, netlist, held, sureDiodes + 1);
         DijkstraShortestPath<String, DefaultWeightedEdge> paths = new DijkstraShortestPath<>(towards);
         SingleSourcePaths<String, DefaultWeightedEdge> fromGround = paths.getPaths(GROUND);
         List<Pair> low = new ArrayList<>();
@@ -80,7 +144,7 @@ class CircuitAgainstGraphTest {
         Graph<String, DefaultWeightedEdge> graph = new DirectedWeightedMultigraph<>(DefaultWeightedEdge.class);
         netlist.lines().map(line -> line.split(" ", -1)).forEach(part -> {
             switch (part[0]) {
-                case "pin" -> both(graph, "pin " + part[1], part[2]);
+                case "pin", "spare" -> both(graph, "pin " + part[1], part[2]);
                 case "wire" -> both(graph, part[1], part[2]);
                 case "diode" -> against(graph, part[1], part[2], 1);
                 case "switch" -> {
@@ -89,6 +153,7 @@ class CircuitAgainstGraphTest {
                     }
                 }
                 case "ground" -> both(graph, part[1], GROUND);
+                case "joint" -> {}
                 case "led" -> against(graph, part[1], GROUND, led);
                 default -> throw new IllegalArgumentException(String.join(" ", part));
             }
