@@ -1,8 +1,10 @@
 package buzzout.screen;
 
 import buzzout.session.Event;
+import buzzout.session.Lead;
 import buzzout.session.Press;
 import buzzout.session.Session;
+import buzzout.session.Touch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,12 +16,22 @@ public record EventLines(List<Line> lines) {
     /** More than the tallest terminal shows. */
     private static final int MOST = 200;
 
+    /** A touch that meets more after this long, as when a key goes down, gets one more line. */
+    private static final int SETTLING_MILLIS = 100;
+
+    /** What may still grow, so that its line must be told anew. */
+    enum Growing {
+        NOTHING,
+        PRESS,
+        TOUCH
+    }
+
     /**
      * One line of words.
      *
-     * @param press whether it tells the last press, which may still grow
+     * @param growing what it tells, where that may still grow
      */
-    public record Line(long atMillis, String text, boolean press) {}
+    public record Line(long atMillis, String text, Growing growing) {}
 
     public EventLines {
         lines = List.copyOf(lines);
@@ -27,17 +39,28 @@ public record EventLines(List<Line> lines) {
 
     /** The lines after one more event, which made the session {@code before} into {@code after}. */
     public EventLines after(Session before, Event event, Session after) {
+        return afterTouches(before, event, after).afterPresses(before, event, after);
+    }
+
+    private EventLines afterTouches(Session before, Event event, Session after) {
+        Optional<Touch> touch = after.lead().last();
+        return touch.isPresent() && !before.lead().equals(after.lead())
+                ? withTouch(before.lead(), after.lead(), event.atMillis(), LeadWords.of(after.plan(), touch.get()))
+                : this;
+    }
+
+    private EventLines afterPresses(Session before, Event event, Session after) {
         int known = before.presses().size();
         int now = after.presses().size();
         if (now > 0 && now == known && !lastPress(after).equals(lastPress(before))) {
             return withPress(after);
         }
         if (now > known) {
-            return with(new Line(event.atMillis(), PressWords.of(after.plan(), lastPress(after)), true));
+            return with(new Line(event.atMillis(), PressWords.of(after.plan(), lastPress(after)), Growing.PRESS));
         }
         EventLines kept = now < known ? withoutGrowing() : this;
-        return words(event)
-                .map(text -> kept.with(new Line(event.atMillis(), text, false)))
+        return words(after, event)
+                .map(text -> kept.with(new Line(event.atMillis(), text, Growing.NOTHING)))
                 .orElse(kept);
     }
 
@@ -50,11 +73,11 @@ public record EventLines(List<Line> lines) {
         return session.presses().get(session.presses().size() - 1);
     }
 
-    private static Optional<String> words(Event event) {
+    private static Optional<String> words(Session after, Event event) {
         if (event instanceof Event.FromProbe from) {
             return EventWords.of(from.event());
         }
-        return event instanceof Event.ByPerson by ? EventWords.of(by.action()) : Optional.empty();
+        return event instanceof Event.ByPerson by ? EventWords.of(after.plan(), by.action()) : Optional.empty();
     }
 
     private EventLines with(Line line) {
@@ -66,20 +89,42 @@ public record EventLines(List<Line> lines) {
     /** The last press is no longer one that a line tells. */
     private EventLines withoutGrowing() {
         return new EventLines(lines.stream()
-                .map(line -> new Line(line.atMillis(), line.text(), false))
+                .map(line -> new Line(line.atMillis(), line.text(), Growing.NOTHING))
                 .toList());
     }
 
     /** The last press turned out to close more, or something else, than it did at first. */
     private EventLines withPress(Session after) {
         String text = PressWords.of(after.plan(), lastPress(after));
-        for (int index = lines.size() - 1; index >= 0; index--) {
-            if (lines.get(index).press()) {
-                List<Line> changed = new ArrayList<>(lines);
-                changed.set(index, new Line(lines.get(index).atMillis(), text, true));
-                return new EventLines(changed);
-            }
+        int index = lastOf(Growing.PRESS);
+        return index < 0 ? this : replaced(index, text);
+    }
+
+    /** A new touch, or one that meets more than it did at first. */
+    private EventLines withTouch(Lead before, Lead after, long atMillis, String text) {
+        int index = lastOf(Growing.TOUCH);
+        boolean isNew = after.touches().size() > before.touches().size();
+        if (after.touches().size() < before.touches().size()
+                || (!isNew && (index < 0 || lines.get(index).text().equals(text)))) {
+            return this;
         }
-        return this;
+        boolean tellsAnew = isNew || atMillis - lines.get(index).atMillis() > SETTLING_MILLIS;
+        return tellsAnew ? with(new Line(atMillis, text, Growing.TOUCH)) : replaced(index, text);
+    }
+
+    private int lastOf(Growing kind) {
+        int index = lines.size() - 1;
+        while (index >= 0 && lines.get(index).growing() != kind) {
+            index--;
+        }
+        return index;
+    }
+
+    private EventLines replaced(int index, String text) {
+        List<Line> changed = new ArrayList<>(lines);
+        changed.set(
+                index,
+                new Line(lines.get(index).atMillis(), text, lines.get(index).growing()));
+        return new EventLines(changed);
     }
 }

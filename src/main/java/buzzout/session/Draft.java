@@ -18,6 +18,7 @@ final class Draft {
     final List<Press> presses;
     boolean everyKeyPressed;
     OptionalInt called;
+    Lead lead;
     Optional<String> linkTrouble;
     long lostChanges;
     long garbledLines;
@@ -32,9 +33,15 @@ final class Draft {
         presses = new ArrayList<>(before.presses());
         everyKeyPressed = before.everyKeyPressed();
         called = before.called();
+        lead = before.lead();
         linkTrouble = before.linkTrouble();
         lostChanges = before.lostChanges();
         garbledLines = before.garbledLines();
+    }
+
+    /** Whether a key is down, as far as anybody can see. */
+    boolean keyIsDown() {
+        return !now.minus(quiet).isEmpty();
     }
 
     Optional<Press> lastPress() {
@@ -56,6 +63,7 @@ final class Draft {
                 presses,
                 everyKeyPressed,
                 called,
+                lead,
                 linkTrouble,
                 lostChanges,
                 garbledLines);

@@ -42,6 +42,7 @@ final class Fold {
         } else if (event instanceof ProbeEvent.LinkLost down) {
             draft.linkTrouble = java.util.Optional.of(down.why());
             draft.now = draft.quiet;
+            draft.lead = draft.lead.linkLost();
         } else if (event instanceof ProbeEvent.Refused refused) {
             draft.linkTrouble = java.util.Optional.of(refused.why());
         }
@@ -57,6 +58,10 @@ final class Fold {
             OptionalInt key = OptionalInt.of(nothing.key());
             draft.presses.add(new Press(atMillis, 0, Long.MIN_VALUE, Pairs.NONE, key, key, false));
             draft.called = OptionalInt.empty();
+        } else if (action instanceof Action.TouchCalled touch) {
+            draft.lead = draft.lead.asking(touch.joint());
+        } else if (action instanceof Action.TouchedNothing nothing) {
+            draft.lead = draft.lead.metNothing(atMillis, nothing.joint());
         } else if (action instanceof Action.AllPressed) {
             draft.everyKeyPressed = true;
         } else if (action instanceof Action.TakenBack) {
@@ -69,6 +74,10 @@ final class Fold {
     }
 
     private static void close(Draft draft, long atMillis, long micros, Pair pair) {
+        if (Lead.isOn(draft.before.plan(), pair)) {
+            draft.lead = draft.lead.closed(atMillis, micros, pair, draft.keyIsDown());
+            return;
+        }
         Pairs before = draft.now;
         draft.now = before.with(pair);
         if (draft.stage != Stage.PRESSING || draft.quiet.contains(pair)) {
@@ -95,6 +104,10 @@ final class Fold {
     }
 
     private static void open(Draft draft, long micros, Pair pair) {
+        if (Lead.isOn(draft.before.plan(), pair)) {
+            draft.lead = draft.lead.opened(micros, pair);
+            return;
+        }
         draft.now = draft.now.without(pair);
         draft.lastPress()
                 .filter(last -> last.pairs().contains(pair))
@@ -110,21 +123,34 @@ final class Fold {
 
     /** A whole state stands for every change that led to it. */
     private static void become(Draft draft, long atMillis, ProbeEvent.WholeState whole) {
+        Pairs withLead = Lead.of(draft.before.plan(), whole.pairs());
+        Pairs betweenNets = whole.pairs().minus(withLead);
         if (draft.stage != Stage.PRESSING) {
-            draft.now = whole.pairs();
-            return;
+            draft.now = betweenNets;
         }
-        draft.now.minus(whole.pairs()).list().forEach(pair -> open(draft, whole.micros(), pair));
-        whole.pairs().minus(draft.now).list().forEach(pair -> close(draft, atMillis, whole.micros(), pair));
+        Pairs before = draft.now.plus(draft.lead.now());
+        Pairs after = betweenNets.plus(withLead);
+        before.minus(after).list().forEach(pair -> open(draft, whole.micros(), pair));
+        after.minus(before).list().forEach(pair -> close(draft, atMillis, whole.micros(), pair));
     }
 
     private static void takeBack(Draft draft) {
         if (draft.everyKeyPressed) {
             draft.everyKeyPressed = false;
+        } else if (lastWasTouch(draft)) {
+            draft.lead = draft.lead.takenBack();
         } else if (!draft.presses.isEmpty()) {
             Press last = draft.presses.remove(draft.presses.size() - 1);
             draft.called = last.called();
         }
+    }
+
+    private static boolean lastWasTouch(Draft draft) {
+        long lastPress = draft.lastPress().map(Press::atMillis).orElse(-1L);
+        return draft.lead
+                .lastAnswer()
+                .filter(touch -> touch.atMillis() > lastPress)
+                .isPresent();
     }
 
     /** After a repair: what it can have changed counts as untested, and a new quiet check is due. */
@@ -133,6 +159,7 @@ final class Fold {
             Set<Integer> changed = Retest.keys(draft.before.plan(), fault);
             draft.presses.removeIf(press ->
                     press.key().isEmpty() || changed.contains(press.key().getAsInt()));
+            draft.lead = draft.lead.forgetting(draft.before.plan(), fault.nets(draft.before.plan()));
             draft.everyKeyPressed = false;
             draft.stage = Stage.QUIET_CHECK;
         });

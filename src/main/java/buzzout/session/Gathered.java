@@ -29,6 +29,11 @@ final class Gathered {
                 observations.add(new Observation(hands, quiet.plus(press.pairs())));
             }
         }
+        for (Touch touch : session.lead().touches()) {
+            touch.called()
+                    .ifPresent(joint ->
+                            observations.add(new Observation(new Hands.Touch(joint), quiet.plus(touch.unpressed()))));
+        }
         if (session.everyKeyPressed()) {
             observations.add(new Observation(new Hands.EveryKey(), quiet));
         }

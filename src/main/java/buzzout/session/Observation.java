@@ -1,6 +1,7 @@
 package buzzout.session;
 
 import buzzout.circuit.Pairs;
+import buzzout.plan.Joint;
 import java.util.Set;
 
 /**
@@ -30,5 +31,8 @@ public record Observation(Hands hands, Pairs seen) {
                 keys = Set.copyOf(keys);
             }
         }
+
+        /** The flying lead was held against this joint and no key was down; another joint may have been touched. */
+        record Touch(Joint joint) implements Hands {}
     }
 }

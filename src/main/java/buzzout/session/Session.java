@@ -15,6 +15,7 @@ import java.util.OptionalInt;
  * @param presses in the order made, those taken back left out
  * @param everyKeyPressed whether the person said so
  * @param called the key that the program waits for
+ * @param lead the flying lead and its touches; pairs with it are in none of the others
  * @param linkTrouble why the link is down, while it is
  * @param lostChanges changes that never arrived
  * @param garbledLines lines from the probe that were not understood
@@ -29,6 +30,7 @@ public record Session(
         List<Press> presses,
         boolean everyKeyPressed,
         OptionalInt called,
+        Lead lead,
         Optional<String> linkTrouble,
         long lostChanges,
         long garbledLines) {
@@ -48,6 +50,7 @@ public record Session(
                 List.of(),
                 false,
                 OptionalInt.empty(),
+                Lead.UNUSED,
                 Optional.empty(),
                 0,
                 0);
