@@ -4,6 +4,7 @@ import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
 import buzzout.plan.Plan;
+import buzzout.session.Met;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,6 +38,12 @@ final class Because {
                                 .add(name);
                     }
                 }
+            } else if (term instanceof Term.OfTouch of) {
+                board.ledger().touched(of.joint()).stream()
+                        .filter(answer -> board.readings().chance(without.touch(of.joint()), answer) == 0)
+                        .map(answer -> touch(board, of.joint(), answer))
+                        .distinct()
+                        .forEach(because::add);
             } else if (term instanceof Term.OfAnswer of && board.ledger().came().get(of.answer())) {
                 because.add("a press closed " + pairs(board, of.answer()));
             } else if (term instanceof Term.OfAnswer of) {
@@ -80,6 +87,12 @@ final class Because {
                             .distinct()
                             .collect(Collectors.joining(", then "))
                     + ", perhaps by a slip; press it once more";
+        } else if (term instanceof Term.OfTouch of) {
+            return board.ledger().touched(of.joint()).stream()
+                            .map(answer -> touch(board, of.joint(), answer))
+                            .distinct()
+                            .collect(Collectors.joining(", then "))
+                    + ", which does not fit the rest; touch that joint once more";
         } else if (term instanceof Term.OfAnswer of && board.ledger().came().get(of.answer())) {
             return "a press closed " + pairs(board, of.answer())
                     + ", which no single key explains; press those keys again, one at a time";
@@ -88,6 +101,22 @@ final class Because {
                     + ", perhaps left out; press it once more";
         }
         return quiet(board, forecast) + ", which no known fault explains; do the quiet check once more, hands off";
+    }
+
+    private static String touch(Case board, int joint, int answer) {
+        return "the flying lead on " + board.ledger().joints().get(joint).says(board.plan()) + ", met "
+                + met(board, answer);
+    }
+
+    /** What a touch met, such as {@code R2}, or {@code R2 through a diode}. */
+    static String met(Case board, int answer) {
+        Plan plan = board.plan();
+        Met met = Met.of(plan, board.readings().reading(answer).low());
+        List<String> nets = new ArrayList<>();
+        met.bothWays().forEach(net -> nets.add(plan.nets().get(net).name()));
+        met.towards().forEach(net -> nets.add(plan.nets().get(net).name() + " through a diode"));
+        met.from().forEach(net -> nets.add(plan.nets().get(net).name() + " through a diode"));
+        return nets.isEmpty() ? "nothing" : names(nets);
     }
 
     static String pairs(Case board, int answer) {

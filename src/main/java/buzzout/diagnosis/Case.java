@@ -17,8 +17,14 @@ final class Case {
         ledger = new Ledger(forecasts.readings(), plan.keys().size(), Evidence.NONE);
     }
 
-    void take(Evidence evidence) {
+    /** Says whether hypotheses weighed before must be forecast anew, because other joints were touched. */
+    boolean take(Evidence evidence) {
         ledger = new Ledger(forecasts.readings(), plan().keys().size(), evidence);
+        if (ledger.joints().equals(forecasts.joints())) {
+            return false;
+        }
+        forecasts.ask(ledger.joints());
+        return true;
     }
 
     Plan plan() {

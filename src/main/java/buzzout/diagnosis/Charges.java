@@ -168,6 +168,19 @@ final class Charges {
         return joined;
     }
 
+    /** These nets and all that charged faults of any kind may conduct to, even within one key. */
+    long near(long someNets, BitSet charged) {
+        long near = someNets;
+        long before;
+        do {
+            before = near;
+            for (int number = charged.nextSetBit(0); number >= 0; number = charged.nextSetBit(number + 1)) {
+                near |= (nets[number] & near) != 0 ? nets[number] : 0;
+            }
+        } while (near != before);
+        return near;
+    }
+
     /** How many of these faults sit in keys of one net, at most. */
     int mostInKeysOfOneNet(BitSet charged) {
         int[] count = new int[Long.SIZE];

@@ -38,10 +38,11 @@ public final class Engine {
 
     /** What is wrong, after this evidence. Fast when it only grew since the last call. */
     public Diagnosis weigh(Evidence evidence) {
-        board.take(evidence);
+        boolean otherJoints = board.take(evidence);
         exhaustive = Exhaustive.of(board);
-        Hypothesis again = board.again(explanation);
-        boolean asExpected = Math.abs(again.logLikelihood() - explanation.logLikelihood()) < 1e-9;
+        Hypothesis again = otherJoints ? board.weigh(explanation.charged()) : board.again(explanation);
+        strands = otherJoints ? List.of() : strands;
+        boolean asExpected = !otherJoints && Math.abs(again.logLikelihood() - explanation.logLikelihood()) < 1e-9;
         explanation = again;
         strands = asExpected
                 ? strands.stream()

@@ -4,15 +4,17 @@ package buzzout.diagnosis;
 final class Forecast {
     private final int quiet;
     private final int[] answers;
+    private final int[] touches;
 
-    private Forecast(int quiet, int[] answers) {
+    private Forecast(int quiet, int[] answers, int[] touches) {
         this.quiet = quiet;
         this.answers = answers;
+        this.touches = touches;
     }
 
-    /** Takes the array over: it must not be changed any more. */
-    static Forecast of(int quiet, int[] answers) {
-        return new Forecast(quiet, answers);
+    /** Takes the arrays over: they must not be changed any more. */
+    static Forecast of(int quiet, int[] answers, int[] touches) {
+        return new Forecast(quiet, answers, touches);
     }
 
     /** The sweep without a press. */
@@ -23,6 +25,15 @@ final class Forecast {
     /** What this key's press adds to the quiet sweep. */
     int answer(int key) {
         return answers[key];
+    }
+
+    /** What a touch adds to the quiet sweep; joints by their place in the list that was asked about. */
+    int touch(int joint) {
+        return touches[joint];
+    }
+
+    int touches() {
+        return touches.length;
     }
 
     int keys() {

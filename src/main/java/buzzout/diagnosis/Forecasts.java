@@ -3,6 +3,7 @@ package buzzout.diagnosis;
 import buzzout.circuit.Circuit;
 import buzzout.circuit.Layout;
 import buzzout.circuit.Reading;
+import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -19,12 +20,13 @@ final class Forecasts {
     private final Layout layout;
     private final List<Key> keys;
     private final Readings readings = new Readings();
-    private final Forecast sound;
+    private List<Joint> joints = List.of();
+    private Forecast sound;
     private final List<Single> singles;
 
     /** One fault's forecast, with the keys that answer differently than on a sound board. */
     private record Single(Forecast forecast, BitSet changed) {
-        static final Single UNKNOWN = new Single(Forecast.of(0, new int[0]), new BitSet());
+        static final Single UNKNOWN = new Single(Forecast.of(0, new int[0], new int[0]), new BitSet());
     }
 
     Forecasts(Charges charges) {
@@ -33,6 +35,17 @@ final class Forecasts {
         keys = charges.plan().keys();
         sound = whole(new BitSet());
         singles = new ArrayList<>(java.util.Collections.nCopies(charges.count(), Single.UNKNOWN));
+    }
+
+    /** From now on these joints are asked about too; all forecasts made before are out of date. */
+    void ask(List<Joint> touched) {
+        joints = touched;
+        sound = whole(new BitSet());
+        java.util.Collections.fill(singles, Single.UNKNOWN);
+    }
+
+    List<Joint> joints() {
+        return joints;
     }
 
     Readings readings() {
@@ -49,7 +62,11 @@ final class Forecasts {
         Reading quiet = circuit.quiet();
         int[] answers = new int[keys.size()];
         java.util.Arrays.setAll(answers, key -> answer(circuit, quiet, key));
-        return Forecast.of(readings.number(quiet), answers);
+        return Forecast.of(readings.number(quiet), answers, touches(circuit, quiet));
+    }
+
+    private int[] touches(Circuit circuit, Reading quiet) {
+        return joints.stream().mapToInt(joint -> touch(circuit, quiet, joint)).toArray();
     }
 
     Forecast of(BitSet charged) {
@@ -84,6 +101,7 @@ final class Forecasts {
             answers[key] = single.forecast().answer(key);
         }
         int quiet = forecast.quiet() == sound.quiet() ? single.forecast().quiet() : forecast.quiet();
+        int[] touches = touchesWith(charged, forecast, number);
         if (quietAgain || !again.isEmpty()) {
             Circuit circuit = Circuit.of(layout, charges.faults(plus(charged, number)));
             Reading now = circuit.quiet();
@@ -92,13 +110,44 @@ final class Forecasts {
                 answers[key] = answer(circuit, now, key);
             }
         }
-        return Forecast.of(quiet, answers);
+        return Forecast.of(quiet, answers, touches);
+    }
+
+    /** A touch reads otherwise only where the new fault sits on nets that its joint's net may conduct with. */
+    private int[] touchesWith(BitSet charged, Forecast forecast, int number) {
+        int[] touches = new int[joints.size()];
+        Circuit circuit = null;
+        for (int index = 0; index < touches.length; index++) {
+            long near = charges.near(1L << joints.get(index).net(charges.plan()), charged);
+            if ((near & charges.nets(number)) == 0) {
+                touches[index] = forecast.touch(index);
+                continue;
+            }
+            if (circuit == null) {
+                circuit = Circuit.of(layout, charges.faults(plus(charged, number)));
+            }
+            touches[index] = touch(circuit, circuit.quiet(), joints.get(index));
+        }
+        return touches;
     }
 
     private int answer(Circuit circuit, Reading quiet, int key) {
-        Reading pressed = circuit.pressed(keys.get(key));
+        return beyond(circuit.pressed(keys.get(key)), quiet);
+    }
+
+    private int touch(Circuit circuit, Reading quiet, Joint joint) {
+        return beyond(circuit.touching(joint).quiet(), quiet);
+    }
+
+    private int beyond(Reading reading, Reading quiet) {
         return readings.number(
-                new Reading(pressed.low().minus(quiet.low()), pressed.between().minus(quiet.between())));
+                new Reading(reading.low().minus(quiet.low()), reading.between().minus(quiet.between())));
+    }
+
+    /** What a touch of any joint would add to the quiet sweep of a board with these faults. */
+    int touch(BitSet charged, Joint joint) {
+        Circuit circuit = Circuit.of(layout, charges.faults(charged));
+        return touch(circuit, circuit.quiet(), joint);
     }
 
     private Single single(int number) {
@@ -124,7 +173,7 @@ final class Forecasts {
         for (int key = reach.nextSetBit(0); key >= 0; key = reach.nextSetBit(key + 1)) {
             answers[key] = answer(circuit, quiet, key);
         }
-        return Forecast.of(readings.number(quiet), answers);
+        return Forecast.of(readings.number(quiet), answers, touches(circuit, quiet));
     }
 
     private static BitSet plus(BitSet charged, int number) {

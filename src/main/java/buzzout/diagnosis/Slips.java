@@ -17,6 +17,12 @@ final class Slips {
     /** A key is left out although the person says that every key was pressed. */
     static final double LEFT_OUT = Math.log(2e-3);
 
+    /** The flying lead makes no contact with its joint, through flux or oxide: 1 in 100. */
+    static final double NO_CONTACT = Math.log(1e-2);
+
+    /** The flying lead is held against another joint, with another reading: 1 in 500. */
+    static final double OTHER_JOINT = Math.log(2e-3);
+
     /** One pair of the quiet check is misread. */
     static final double MISREAD = Math.log(1e-5);
 

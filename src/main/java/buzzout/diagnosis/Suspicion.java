@@ -36,6 +36,12 @@ final class Suspicion {
             for (int answer : board.ledger().meant(of.key())) {
                 nets |= nets(board, answer);
             }
+        } else if (term instanceof Term.OfTouch of) {
+            nets = 1L << board.ledger().joints().get(of.joint()).net(plan) | nets(board, forecast.touch(of.joint()));
+            for (int answer : board.ledger().touched(of.joint())) {
+                nets |= nets(board, answer);
+            }
+            keys.or(crossings(plan, nets));
         } else if (term instanceof Term.OfAnswer of) {
             nets = nets(board, of.answer());
             keys.or(givers(forecast, of.answer()));
@@ -66,6 +72,12 @@ final class Suspicion {
                     ? board.ledger().keyCost(key, after.answer(key))
                             > board.ledger().keyCost(key, before.answer(key))
                     : before.answer(key) != after.answer(key);
+        } else if (term instanceof Term.OfTouch of) {
+            int joint = of.joint();
+            return atOnce
+                    ? board.ledger().touchCost(joint, after.touch(joint))
+                            > board.ledger().touchCost(joint, before.touch(joint))
+                    : before.touch(joint) != after.touch(joint);
         } else if (term instanceof Term.OfAnswer of) {
             return comesNearer(before, after, of.answer(), atOnce);
         }

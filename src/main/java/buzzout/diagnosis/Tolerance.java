@@ -31,6 +31,10 @@ final class Tolerance {
         return costs.getOrDefault(new Term.OfAnswer(answer), 0.0);
     }
 
+    double of(Term term) {
+        return costs.getOrDefault(term, 0.0);
+    }
+
     /** How much of a cost is owed an explanation; a mere repeat is too slight to be. */
     static double owed(double tolerated, double cost) {
         return cost >= Slips.REPEAT ? 0 : Math.max(0, tolerated - cost);
@@ -41,6 +45,8 @@ final class Tolerance {
             return owed(ofKey(of.key()), cost);
         } else if (term instanceof Term.OfAnswer of) {
             return owed(ofAnswer(of.answer()), cost);
+        } else if (term instanceof Term.OfTouch) {
+            return owed(of(term), cost);
         }
         return owed(ofQuiet, cost);
     }

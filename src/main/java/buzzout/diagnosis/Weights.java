@@ -44,6 +44,9 @@ final class Weights {
         for (int key = 0; key < forecast.keys(); key++) {
             total += ledger.keyCost(key, forecast.answer(key));
         }
+        for (int joint = 0; joint < forecast.touches(); joint++) {
+            total += ledger.touchCost(joint, forecast.touch(joint));
+        }
         if (ledger.matchesAnswers()) {
             BitSet answers = answers();
             for (int answer = answers.nextSetBit(0); answer >= 0; answer = answers.nextSetBit(answer + 1)) {
@@ -69,6 +72,9 @@ final class Weights {
         for (int key = 0; key < forecast.keys(); key++) {
             put(costs, new Term.OfKey(key), ledger.keyCost(key, forecast.answer(key)));
         }
+        for (int joint = 0; joint < forecast.touches(); joint++) {
+            put(costs, new Term.OfTouch(joint), ledger.touchCost(joint, forecast.touch(joint)));
+        }
         if (ledger.matchesAnswers()) {
             answers().stream().forEach(answer -> put(costs, new Term.OfAnswer(answer), answerCost(answer)));
         }
@@ -91,6 +97,16 @@ final class Weights {
         change.clear();
         if (next.quiet() != forecast.quiet()) {
             change.add(tolerance.ofQuiet(), ledger.quietCost(forecast.quiet()), ledger.quietCost(next.quiet()));
+        }
+        for (int joint = 0; joint < forecast.touches(); joint++) {
+            int before = forecast.touch(joint);
+            int after = next.touch(joint);
+            if (before != after) {
+                change.add(
+                        tolerance.of(new Term.OfTouch(joint)),
+                        ledger.touchCost(joint, before),
+                        ledger.touchCost(joint, after));
+            }
         }
         BitSet touched = change.touched();
         for (int key = 0; key < forecast.keys(); key++) {

@@ -72,7 +72,7 @@ public final class Grids {
                 .filter(pin -> controller.reserved(pin).isEmpty())
                 .toList();
         StringBuilder text = new StringBuilder("name = \"" + rows + " by " + columns + "\"\ncontroller = \""
-                + controller.name() + "\"\n" + heading + "[rows]\n");
+                + controller.name() + "\"\nspare = \"" + pins.get(pins.size() - 1) + "\"\n" + heading + "[rows]\n");
         onRow.forEach((row, keys) -> net(text, "R" + (row + 1), pins.get(row), keys, nets));
         text.append("[columns]\n");
         onColumn.forEach((column, keys) -> net(text, "C" + (column + 1), pins.get(rows + column), keys, nets));

@@ -4,6 +4,7 @@ import buzzout.circuit.Catalogue;
 import buzzout.circuit.Fault;
 import buzzout.circuit.Layout;
 import buzzout.circuit.Reading;
+import buzzout.plan.Joint;
 import buzzout.plan.Plan;
 import buzzout.session.Evidence;
 import java.util.ArrayList;
@@ -20,6 +21,9 @@ final class PlainEnumeration {
     private final Layout layout;
     private final List<Fault> faults;
     private final List<Entry> entries = new ArrayList<>();
+    /** What a touch of a joint reads under each entry, worked out when the joint is first touched. */
+    private final Map<Joint, Reading[]> touches = new HashMap<>();
+
     private final Map<Reading, Integer> numbers = new HashMap<>();
     private final List<Reading> readings = new ArrayList<>();
 
@@ -58,6 +62,14 @@ final class PlainEnumeration {
         });
     }
 
+    private Reading[] touches(Joint joint) {
+        return touches.computeIfAbsent(
+                joint,
+                any -> entries.stream()
+                        .map(entry -> PlainModel.touch(layout, entry.faults(), joint))
+                        .toArray(Reading[]::new));
+    }
+
     int sets() {
         return entries.size();
     }
@@ -77,6 +89,9 @@ final class PlainEnumeration {
             double score = entry.logPrior() + ofQuiet[entry.quiet()];
             for (int key = 0; key < ofKey.length; key++) {
                 score += ofKey[key][entry.answers().get(key)];
+            }
+            for (Joint joint : model.joints()) {
+                score += model.touchCost(joint, touches(joint)[at]);
             }
             if (model.hasFreePlay()) {
                 score += model.freePlayCost(

@@ -5,6 +5,7 @@ import buzzout.circuit.Fault;
 import buzzout.circuit.Layout;
 import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
+import buzzout.plan.Joint;
 import buzzout.plan.Plan;
 import buzzout.session.Evidence;
 import buzzout.session.Observation;
@@ -15,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a set of faults weighs under the definition that {@link Ledger} states, worked out afresh from the circuit.
@@ -47,6 +49,7 @@ final class PlainModel {
     private Optional<Pairs> quiet = Optional.empty();
     private final Map<Integer, List<Pairs>> meant = new HashMap<>();
     private final Map<Pairs, Integer> came = new HashMap<>();
+    private final Map<Joint, List<Pairs>> touched = new HashMap<>();
     private boolean everyKey;
 
     PlainModel(Evidence evidence) {
@@ -59,6 +62,8 @@ final class PlainModel {
                 meant.computeIfAbsent(press.key(), any -> new ArrayList<>()).add(beyond);
             } else if (hands instanceof Hands.SomeKey) {
                 came.merge(beyond, 1, Integer::sum);
+            } else if (hands instanceof Hands.Touch touch) {
+                touched.computeIfAbsent(touch.joint(), any -> new ArrayList<>()).add(beyond);
             } else if (hands instanceof Hands.EveryKey) {
                 everyKey = true;
             }
@@ -74,8 +79,40 @@ final class PlainModel {
 
     /** The logarithm of the weight of these faults against a faultless board that explains everything. */
     static double score(Plan plan, Priors priors, Evidence evidence, Collection<? extends Fault> faults) {
-        return logPrior(priors, faults)
-                + new PlainModel(evidence).logLikelihood(Shown.by(new Layout(plan), plan, faults));
+        return logPrior(priors, faults) + new PlainModel(evidence).logLikelihood(plan, faults);
+    }
+
+    private double logLikelihood(Plan plan, Collection<? extends Fault> faults) {
+        Layout layout = new Layout(plan);
+        return logLikelihood(Shown.by(layout, plan, faults))
+                + touched.keySet().stream()
+                        .mapToDouble(joint -> touchCost(joint, touch(layout, faults, joint)))
+                        .sum();
+    }
+
+    /** What a touch adds to the quiet sweep of a board with these faults. */
+    static Reading touch(Layout layout, Collection<? extends Fault> faults, Joint joint) {
+        Circuit circuit = Circuit.of(layout, faults);
+        Reading touched = circuit.touching(joint).quiet();
+        return new Reading(
+                touched.low().minus(circuit.quiet().low()),
+                touched.between().minus(circuit.quiet().between()));
+    }
+
+    Set<Joint> joints() {
+        return touched.keySet();
+    }
+
+    double touchCost(Joint joint, Reading forecast) {
+        double cost = 0;
+        for (Pairs seen : touched.getOrDefault(joint, List.of())) {
+            if (forecast.agreesWith(seen)) {
+                cost += forecast.between().count() * Slips.EITHER_WAY;
+            } else {
+                cost += seen.isEmpty() ? Slips.NO_CONTACT : Slips.OTHER_JOINT;
+            }
+        }
+        return cost;
     }
 
     double logLikelihood(Shown shown) {

@@ -5,7 +5,9 @@ import buzzout.circuit.Fault;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
+import buzzout.plan.Joint;
 import buzzout.plan.Key;
+import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import buzzout.session.Evidence;
 import buzzout.session.Observation;
@@ -29,7 +31,9 @@ final class SeededEvidence {
         SILENT,
         FREE,
         FREE_TO_THE_END,
-        FREE_AND_CALLED
+        FREE_AND_CALLED,
+        TOUCHED,
+        FREE_AND_TOUCHED
     }
 
     private final Random random;
@@ -86,6 +90,14 @@ final class SeededEvidence {
                 keys.subList(0, random.nextInt(3) == 0 ? some : keys.size()).forEach(this::playFreely);
                 observe(new Hands.EveryKey(), Pairs.NONE);
             }
+            case TOUCHED -> {
+                keys.subList(0, some).forEach(key -> call(key, key));
+                touchSome();
+            }
+            case FREE_AND_TOUCHED -> {
+                keys.subList(0, some).forEach(this::playFreely);
+                touchSome();
+            }
             case FREE_AND_CALLED -> {
                 keys.subList(0, some).forEach(key -> call(key, key));
                 keys.subList(some / 2, keys.size()).forEach(this::playFreely);
@@ -94,6 +106,23 @@ final class SeededEvidence {
                 }
             }
         }
+    }
+
+    /** One to four joints; now and then another joint is touched, or the tip makes no contact. */
+    private void touchSome() {
+        for (int touches = 1 + random.nextInt(4); touches > 0; touches--) {
+            Joint meant = anyJoint();
+            Joint touched = random.nextInt(6) == 0 ? anyJoint() : meant;
+            Pairs seen = random.nextInt(6) == 0
+                    ? Pairs.NONE
+                    : seen(circuit.touching(touched).quiet());
+            observe(new Hands.Touch(meant), seen);
+        }
+    }
+
+    private Joint anyJoint() {
+        NetKind kind = random.nextBoolean() ? NetKind.ROW : NetKind.COLUMN;
+        return new Joint(keys.get(random.nextInt(keys.size())).index(), kind);
     }
 
     private void call(Key key, Key pressed) {
