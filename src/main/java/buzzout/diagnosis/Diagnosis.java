@@ -8,12 +8,19 @@ import java.util.List;
  * @param findings most probable first
  * @param unexplored how much probability the search left unexplored, at most
  * @param troubles sentences about evidence that cannot be right, such as a log from another plan
+ * @param next what would make the findings certain, least expected effort first; none when they are
  */
-public record Diagnosis(List<Finding> findings, double unexplored, List<String> troubles) {
+public record Diagnosis(List<Finding> findings, double unexplored, List<String> troubles, List<NextStep> next) {
     public static final Diagnosis NOTHING_YET = new Diagnosis(List.of(), 0, List.of());
 
     public Diagnosis {
         findings = List.copyOf(findings);
         troubles = List.copyOf(troubles);
+        next = List.copyOf(next);
+    }
+
+    /** Without a next step. */
+    public Diagnosis(List<Finding> findings, double unexplored, List<String> troubles) {
+        this(findings, unexplored, troubles, List.of());
     }
 }

@@ -49,14 +49,21 @@ public final class Engine {
                         .map(strand -> strand.again(board, explanation))
                         .toList()
                 : unravelled();
-        List<Finding> findings = strands.stream()
-                .map(strand -> strand.finding(board, explanation, exhaustive))
-                .sorted(Comparator.comparingDouble(Finding::probability).reversed())
+        List<Findings.Told> told = strands.stream()
+                .map(strand -> strand.told(board, explanation, exhaustive))
+                .sorted(Comparator.<Findings.Told>comparingDouble(
+                                each -> each.finding().probability())
+                        .reversed())
                 .toList();
+        List<Finding> findings = told.stream().map(Findings.Told::finding).toList();
+        List<NextStep> next = NextSteps.ranked(told.stream()
+                .map(Findings.Told::settle)
+                .flatMap(Optional::stream)
+                .toList());
         double unexplored = exhaustive.isPresent()
                 ? 0
                 : strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
-        return new Diagnosis(findings, unexplored, Findings.troubles(board, explanation));
+        return new Diagnosis(findings, unexplored, Findings.troubles(board, explanation), next);
     }
 
     /** The faults of the best explanation that the last weighing found. */

@@ -62,11 +62,11 @@ final class Forecasts {
         Reading quiet = circuit.quiet();
         int[] answers = new int[keys.size()];
         java.util.Arrays.setAll(answers, key -> answer(circuit, quiet, key));
-        return Forecast.of(readings.number(quiet), answers, touches(circuit, quiet));
+        return Forecast.of(readings.number(quiet), answers, touches(circuit, quiet, joints));
     }
 
-    private int[] touches(Circuit circuit, Reading quiet) {
-        return joints.stream().mapToInt(joint -> touch(circuit, quiet, joint)).toArray();
+    private int[] touches(Circuit circuit, Reading quiet, List<Joint> any) {
+        return any.stream().mapToInt(joint -> touch(circuit, quiet, joint)).toArray();
     }
 
     Forecast of(BitSet charged) {
@@ -144,10 +144,10 @@ final class Forecasts {
                 new Reading(reading.low().minus(quiet.low()), reading.between().minus(quiet.between())));
     }
 
-    /** What a touch of any joint would add to the quiet sweep of a board with these faults. */
-    int touch(BitSet charged, Joint joint) {
+    /** What touches of these joints, asked about or not, would add to the quiet sweep of a board with these faults. */
+    int[] touches(BitSet charged, List<Joint> any) {
         Circuit circuit = Circuit.of(layout, charges.faults(charged));
-        return touch(circuit, circuit.quiet(), joint);
+        return touches(circuit, circuit.quiet(), any);
     }
 
     private Single single(int number) {
@@ -173,7 +173,7 @@ final class Forecasts {
         for (int key = reach.nextSetBit(0); key >= 0; key = reach.nextSetBit(key + 1)) {
             answers[key] = answer(circuit, quiet, key);
         }
-        return Forecast.of(readings.number(quiet), answers, touches(circuit, quiet));
+        return Forecast.of(readings.number(quiet), answers, touches(circuit, quiet, joints));
     }
 
     private static BitSet plus(BitSet charged, int number) {
