@@ -63,8 +63,8 @@ final class Bench {
         }
     }
 
-    /** Weighs the evidence, where there is any that is new. */
-    void weigh() {
+    /** Weighs the evidence, where there is any that is new; says whether all that is in the session is weighed. */
+    boolean weigh() {
         Evidence evidence = now.session().evidence();
         if (!evidence.equals(weighed)) {
             weighed = evidence;
@@ -73,6 +73,7 @@ final class Bench {
                 now = new Snapshot(now.session(), diagnosis, now.events(), now.warning());
             }
         }
+        return now.session().evidence().equals(evidence);
     }
 
     /** Tries once more to write down what could not be written. */

@@ -65,7 +65,7 @@ final class DemoCommand implements Callable<Integer> {
             SimulatedBoard board = SimulatedBoard.inRealTime(loaded.plan(), faults, seed);
             DemoFingers fingers = new DemoFingers(loaded.plan(), board);
             return new LiveSitting(surroundings, common, loaded, UNIT, journal)
-                    .simulated(board, fingers::pressForPerson, fingers::start);
+                    .simulated(board, fingers.ofPerson(), fingers::start);
         }
     }
 

@@ -1,5 +1,6 @@
 package buzzout.cli;
 
+import buzzout.plan.Joint;
 import buzzout.plan.Plan;
 import buzzout.probe.SimulatedBoard;
 import buzzout.session.Action;
@@ -10,6 +11,7 @@ import java.util.TimerTask;
 /** Presses a simulated board's keys in real time, until the person presses one: then the board is theirs. */
 final class DemoFingers {
     private static final int HELD_MILLIS = 120;
+    private static final int TOUCHED_MILLIS = 700;
 
     private final Plan plan;
     private final SimulatedBoard board;
@@ -21,17 +23,33 @@ final class DemoFingers {
         this.board = board;
     }
 
-    /** Presses a key because the person asked for it. */
-    void pressForPerson(int key) {
-        personPresses = true;
-        board.press(plan.keys().get(key));
-        TimerTask release = new TimerTask() {
+    /** Presses and touches because the person asked for it. */
+    BoardHands ofPerson() {
+        return new BoardHands() {
             @Override
-            public void run() {
-                board.release(plan.keys().get(key));
+            public void press(int key) {
+                personPresses = true;
+                board.press(plan.keys().get(key));
+                after(HELD_MILLIS, () -> board.release(plan.keys().get(key)));
+            }
+
+            @Override
+            public void touch(Joint joint) {
+                personPresses = true;
+                board.touch(joint);
+                after(TOUCHED_MILLIS, board::lift);
             }
         };
-        releases.schedule(release, HELD_MILLIS);
+    }
+
+    private void after(int millis, Runnable then) {
+        TimerTask task = new TimerTask() {
+            @Override
+            public void run() {
+                then.run();
+            }
+        };
+        releases.schedule(task, millis);
     }
 
     /** Begins to press every key. */

@@ -1,6 +1,7 @@
 package buzzout.cli;
 
 import buzzout.journal.LogNotWritten;
+import buzzout.plan.Joint;
 import buzzout.probe.ProbeEvent;
 import buzzout.screen.Request;
 import buzzout.screen.Snapshot;
@@ -15,7 +16,6 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.IntConsumer;
 
 /** A bench in real time: one queue of what the probe and the person did, one thread that takes it in, and one that weighs it. */
 final class LiveBench implements Source {
@@ -23,7 +23,8 @@ final class LiveBench implements Source {
     private static final int MOST_AT_ONCE = 1_000;
 
     private final Bench bench;
-    private final IntConsumer presser;
+    private final BoardHands hands;
+    private final TouchCalls touchCalls = new TouchCalls();
     private final BlockingQueue<Event> queue = new LinkedBlockingQueue<>();
     private final long startNanos = System.nanoTime();
     private final Semaphore unweighed = new Semaphore(0);
@@ -34,16 +35,16 @@ final class LiveBench implements Source {
     private volatile Optional<RuntimeException> failure = Optional.empty();
     private volatile boolean ended;
 
-    private LiveBench(Bench bench, IntConsumer presser) {
+    private LiveBench(Bench bench, BoardHands hands) {
         this.bench = bench;
-        this.presser = presser;
+        this.hands = hands;
         taking.setDaemon(true);
         weighing.setDaemon(true);
     }
 
-    /** Starts to take events in; {@code presser} presses a key of a simulated board. */
-    static LiveBench start(Bench bench, IntConsumer presser) {
-        LiveBench live = new LiveBench(bench, presser);
+    /** Starts to take events in. */
+    static LiveBench start(Bench bench, BoardHands hands) {
+        LiveBench live = new LiveBench(bench, hands);
         live.taking.start();
         live.weighing.start();
         return live;
@@ -81,10 +82,28 @@ final class LiveBench implements Source {
         } else if (request instanceof Request.AllPressed) {
             tell(new Action.AllPressed());
         } else if (request instanceof Request.TakeBack) {
-            tell(new Action.TakenBack());
+            takeBack();
+        } else if (request instanceof Request.NameTouch) {
+            nameTouch();
+        } else if (request instanceof Request.MetNothing nothing) {
+            tell(new Action.TouchedNothing(nothing.joint()));
+        } else if (request instanceof Request.Touch touch) {
+            hands.touch(touch.joint());
         } else if (request instanceof Request.Press press) {
-            presser.accept(press.key());
+            hands.press(press.key());
         }
+    }
+
+    void takeBack() {
+        touchCalls.stop();
+        tell(new Action.TakenBack());
+    }
+
+    /** Asks for the touch that tells most; says whether there is one. */
+    boolean nameTouch() {
+        Optional<Joint> joint = touchCalls.wanted(bench.now());
+        joint.ifPresent(each -> tell(new Action.TouchCalled(each)));
+        return joint.isPresent();
     }
 
     /**
@@ -140,7 +159,9 @@ final class LiveBench implements Source {
         while (true) {
             unweighed.acquire();
             unweighed.drainPermits();
-            bench.weigh();
+            if (bench.weigh() && isUpToDate()) {
+                touchCalls.afterWeighing(bench.now()).ifPresent(joint -> tell(new Action.TouchCalled(joint)));
+            }
         }
     }
 

@@ -14,7 +14,6 @@ import buzzout.session.Session;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.IntConsumer;
 
 /** A session in real time, on the screen or as plain text, from its first event to the findings. */
 final class LiveSitting {
@@ -34,14 +33,14 @@ final class LiveSitting {
 
     /** On a probe. */
     int onProbe(LinkSource source) throws IOException, InterruptedException {
-        LiveBench bench = LiveBench.start(new Bench(loaded, journal), key -> {});
+        LiveBench bench = LiveBench.start(new Bench(loaded, journal), BoardHands.NONE);
         return hold(bench, source, false, live -> {});
     }
 
     /** On a simulated board, whose keys the person may press, and which others press as well. */
-    int simulated(LinkSource board, IntConsumer presser, Consumer<LiveBench> fingers)
+    int simulated(LinkSource board, BoardHands hands, Consumer<LiveBench> fingers)
             throws IOException, InterruptedException {
-        return hold(LiveBench.start(new Bench(loaded, journal), presser), board, true, fingers);
+        return hold(LiveBench.start(new Bench(loaded, journal), hands), board, true, fingers);
     }
 
     private int hold(LiveBench bench, LinkSource source, boolean simulated, Consumer<LiveBench> fingers)

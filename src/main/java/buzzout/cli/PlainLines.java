@@ -1,6 +1,7 @@
 package buzzout.cli;
 
 import buzzout.diagnosis.Finding;
+import buzzout.diagnosis.NextStep;
 import buzzout.plan.Plan;
 import buzzout.screen.EventLines;
 import buzzout.screen.Snapshot;
@@ -20,6 +21,7 @@ final class PlainLines {
 
     private long toldUntil = -1;
     private Set<String> told = Set.of();
+    private String toldNext = "";
 
     List<String> settled(Snapshot now, long nowMillis) {
         List<String> lines = new ArrayList<>();
@@ -33,6 +35,7 @@ final class PlainLines {
         boolean settling = now.events().lines().stream().anyMatch(line -> line.atMillis() > toldUntil);
         if (!settling) {
             findings(now, lines);
+            next(now, lines);
         }
         return lines;
     }
@@ -48,6 +51,15 @@ final class PlainLines {
         found.stream().filter(each -> !told.contains(each)).forEach(each -> lines.add("  likely: " + each));
         told.stream().filter(each -> !found.contains(each)).forEach(each -> lines.add("  no longer likely: " + each));
         told = found;
+    }
+
+    private void next(Snapshot now, List<String> lines) {
+        String next =
+                now.diagnosis().next().stream().map(NextStep::says).findFirst().orElse("");
+        if (!next.equals(toldNext) && !next.isEmpty()) {
+            lines.add("  next: " + next);
+        }
+        toldNext = next;
     }
 
     private static String summary(Plan plan, Finding finding) {

@@ -1,6 +1,8 @@
 package buzzout.cli;
 
+import buzzout.plan.Joint;
 import buzzout.plan.Key;
+import buzzout.plan.Plan;
 import buzzout.screen.Leaving;
 import buzzout.screen.Snapshot;
 import buzzout.session.Action;
@@ -18,8 +20,9 @@ final class PlainSitting {
     private static final int PATIENCE_MILLIS = 15_000;
 
     private static final String HELP =
-            "Press keys. Type `nothing KEY` when nothing came, `all` when every key has been pressed, `back` to take the"
-                    + " last back, `quit` to end.";
+            "Press keys. Type `nothing KEY` when nothing came, `all` when every key has been pressed, `touch` to be named a"
+                    + " joint for the flying lead, `touch NET KEY` to name one, `nothing` when it met nothing, `back` to"
+                    + " take the last back, `quit` to end.";
 
     private final Surroundings surroundings;
     private final LiveBench bench;
@@ -68,11 +71,43 @@ final class PlainSitting {
         } else if (line.equals("all")) {
             bench.tell(new Action.AllPressed());
         } else if (line.equals("back")) {
-            bench.tell(new Action.TakenBack());
+            bench.takeBack();
+        } else if (line.equals("touch")) {
+            if (!bench.nameTouch()) {
+                surroundings.console().say("No touch would tell anything now.");
+            }
+        } else if (line.startsWith("touch ")) {
+            touch(line.substring("touch ".length()).strip().split(" +", 2));
+        } else if (line.equals("nothing")) {
+            metNothing();
         } else if (line.startsWith("nothing ")) {
             nothingCame(line.substring("nothing ".length()).strip());
         } else if (!line.isEmpty()) {
             surroundings.console().say(HELP);
+        }
+    }
+
+    private void touch(String[] netAndKey) {
+        Plan plan = bench.now().session().plan();
+        Optional<Joint> joint = plan.net(netAndKey[0])
+                .flatMap(net -> plan.key(netAndKey.length > 1 ? netAndKey[1] : "")
+                        .filter(key -> key.net(net.kind()) == plan.indexOf(net))
+                        .map(key -> new Joint(key.index(), net.kind())));
+        if (plan.sparePin().isEmpty()) {
+            surroundings.console().complain("The plan has no spare pin for a flying lead; give it one: spare = \"…\".");
+        } else if (joint.isPresent()) {
+            bench.tell(new Action.TouchCalled(joint.get()));
+        } else {
+            surroundings.console().complain("The plan has no such joint; type a net and one of its keys: touch R2 E.");
+        }
+    }
+
+    private void metNothing() {
+        Optional<Joint> called = bench.now().session().lead().called();
+        if (called.isPresent()) {
+            bench.tell(new Action.TouchedNothing(called.get()));
+        } else {
+            surroundings.console().complain("No joint was named; for a key, type `nothing KEY`.");
         }
     }
 

@@ -40,7 +40,9 @@ record Chain(List<Long> groups, double effort) {
     private static Optional<List<Long>> cutsFrom(long end, List<Sequence.Test> cuts, long left) {
         List<Long> sides = cuts.stream()
                 .map(cut -> states(left)
-                        .filter(state -> cut.outcomes()[(int) state] == cut.outcomes()[(int) end])
+                        .filter(state -> cut.outcomes()
+                                .get((int) state)
+                                .equals(cut.outcomes().get((int) end)))
                         .map(state -> 1L << state)
                         .sum())
                 .distinct()
@@ -53,7 +55,7 @@ record Chain(List<Long> groups, double effort) {
         }
         boolean inTwo = cuts.stream()
                 .allMatch(cut -> states(left)
-                                .map(state -> cut.outcomes()[(int) state])
+                                .mapToObj(state -> cut.outcomes().get((int) state))
                                 .distinct()
                                 .count()
                         == 2);
@@ -75,7 +77,7 @@ record Chain(List<Long> groups, double effort) {
         return tests.stream()
                 .allMatch(test -> groups.stream()
                         .allMatch(group -> states(group)
-                                        .map(state -> test.outcomes()[(int) state])
+                                        .mapToObj(state -> test.outcomes().get((int) state))
                                         .distinct()
                                         .count()
                                 == 1));

@@ -29,7 +29,7 @@ final class NextSteps {
             double saved = told.stream()
                     .mapToDouble(settle -> settle.effort() + itself - settle.effortWithFirst(step))
                     .sum();
-            ranked.add(new NextStep(step, told.get(0).says(step), all + itself - saved));
+            ranked.add(new NextStep(step, told.get(0).does(step), told.get(0).tells(step), all + itself - saved));
         }
         ranked.sort(Comparator.comparingDouble(next -> Math.rint(next.effort() * 1e6)));
         return ranked.subList(0, Math.min(MOST, ranked.size()));

@@ -1,7 +1,6 @@
 package buzzout.diagnosis;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,7 +19,7 @@ final class Sequence {
     /**
      * @param outcomes what the test shows in each state, as numbers
      */
-    record Test(double effort, int[] outcomes) {}
+    record Test(double effort, List<Integer> outcomes) {}
 
     private final double[] weights;
     private final List<Test> tests;
@@ -48,8 +47,7 @@ final class Sequence {
 
     /** For each state, the first that shows the same. */
     private static List<Integer> partition(Test test) {
-        List<Integer> outcomes = Arrays.stream(test.outcomes()).boxed().toList();
-        return outcomes.stream().map(outcomes::indexOf).toList();
+        return test.outcomes().stream().map(test.outcomes()::indexOf).toList();
     }
 
     /** The expected effort from here on, with the best test first. */
@@ -132,7 +130,7 @@ final class Sequence {
         Map<Integer, Long> parts = new LinkedHashMap<>();
         for (long states = left; states != 0; states &= states - 1) {
             int state = Long.numberOfTrailingZeros(states);
-            parts.merge(test.outcomes()[state], 1L << state, (one, other) -> one | other);
+            parts.merge(test.outcomes().get(state), 1L << state, (one, other) -> one | other);
         }
         return new ArrayList<>(parts.values());
     }

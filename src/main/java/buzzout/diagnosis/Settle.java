@@ -114,8 +114,8 @@ final class Settle {
 
     /** Keeps a step that has not the same outcome everywhere. */
     private void add(Step step, double effort, Outcome outcome) {
-        int[] outcomes = states.stream().mapToInt(outcome::in).toArray();
-        if (IntStream.of(outcomes).distinct().count() > 1) {
+        List<Integer> outcomes = states.stream().map(outcome::in).toList();
+        if (outcomes.stream().distinct().count() > 1) {
             tests.put(step, new Sequence.Test(effort, outcomes));
         }
     }
@@ -144,25 +144,41 @@ final class Settle {
                 .or(() -> faults(states.get(0)).stream().findFirst().map(fault -> byMeter(fault.meter(board.plan()))));
     }
 
-    /** What to do and what each outcome would mean. */
-    String says(Step step) {
-        if (step instanceof Step.Press press) {
-            String name = board.plan().keys().get(press.key()).spoken();
-            return "press " + name + ": "
-                    + outcomes(
-                            step,
-                            answer -> answer == Readings.NOTHING
-                                    ? "if nothing comes, "
-                                    : "if it closes " + Because.pairs(board, answer) + ", ");
-        } else if (step instanceof Step.Touch touch) {
-            return "touch " + touch.joint().says(board.plan()) + ": "
-                    + outcomes(step, answer -> "if the lead meets " + Because.met(board, answer) + ", ");
-        }
-        return byMeter(((Step.Measure) step).where());
+    private String says(Step step) {
+        return does(step) + ": " + tells(step);
     }
 
     private static String byMeter(String where) {
         return "unplug, then buzz out " + where;
+    }
+
+    /** What to do, such as {@code press Q}. */
+    String does(Step step) {
+        if (step instanceof Step.Press press) {
+            return "press " + board.plan().keys().get(press.key()).spoken();
+        } else if (step instanceof Step.Touch touch) {
+            return "touch " + touch.joint().says(board.plan());
+        }
+        return byMeter(places((Step.Measure) step)[0]);
+    }
+
+    /** What each outcome would mean. */
+    String tells(Step step) {
+        if (step instanceof Step.Press) {
+            return outcomes(
+                    step,
+                    answer -> answer == Readings.NOTHING
+                            ? "if nothing comes, "
+                            : "if it closes " + Because.pairs(board, answer) + ", ");
+        } else if (step instanceof Step.Touch) {
+            return outcomes(step, answer -> "if the lead meets " + Because.met(board, answer) + ", ");
+        }
+        return places((Step.Measure) step)[1];
+    }
+
+    /** A reading's place and its meaning stand on both sides of a colon. */
+    private static String[] places(Step.Measure measure) {
+        return measure.where().split(": ", 2);
     }
 
     private interface Words {
@@ -170,12 +186,12 @@ final class Settle {
     }
 
     private String outcomes(Step step, Words words) {
-        int[] outcomes = Objects.requireNonNull(tests.get(step)).outcomes();
-        return IntStream.of(outcomes)
+        List<Integer> outcomes = Objects.requireNonNull(tests.get(step)).outcomes();
+        return outcomes.stream()
                 .distinct()
-                .mapToObj(outcome -> words.of(outcome)
-                        + meaning(IntStream.range(0, outcomes.length)
-                                .filter(state -> outcomes[state] == outcome)
+                .map(outcome -> words.of(outcome)
+                        + meaning(IntStream.range(0, outcomes.size())
+                                .filter(state -> outcomes.get(state).equals(outcome))
                                 .mapToObj(states::get)
                                 .toList()))
                 .collect(Collectors.joining("; "));

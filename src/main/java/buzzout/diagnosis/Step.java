@@ -4,7 +4,11 @@ import buzzout.plan.Joint;
 
 /** What the person can do to learn more. */
 public sealed interface Step {
-    /** @param key index into the plan's keys */
+    /**
+     * Press a key, the only one.
+     *
+     * @param key index into the plan's keys
+     */
     record Press(int key) implements Step {}
 
     /** Hold the flying lead against a joint, no key down. */

@@ -47,6 +47,9 @@ public final class FindingsText {
             finding(at + 1, findings.get(at));
         }
         doubts(outcome.diagnosis());
+        outcome.diagnosis().next().stream()
+                .findFirst()
+                .ifPresent(next -> page.gap().paragraph("Next: ", sentence(next.says())));
         if (!findings.isEmpty()) {
             page.gap().paragraph("Before you solder");
             CAUTIONS.forEach(caution -> page.paragraph("  ", caution));

@@ -14,6 +14,7 @@ final class HelpPainter {
             new Hint("arrows", "select a key"),
             new Hint("s", "turn the board over"),
             new Hint("n", "it was pressed, nothing came"),
+            new Hint("t", "name the next joint to touch"),
             new Hint("e", "every key has been pressed"),
             new Hint("u", "take the last press or word back"),
             new Hint("Tab", "next finding; Shift-Tab back"),
@@ -49,6 +50,8 @@ final class HelpPainter {
         if (view.setting().simulated()) {
             right.put(1, row, "Enter p", Ink.STRONG);
             right.put(10, row, "press the selected key", Ink.PLAIN);
+            right.put(1, row + 1, "R C", Ink.STRONG);
+            right.put(10, row + 1, "touch its row or column joint", Ink.PLAIN);
         }
         table.put(1, row + 2, "A double frame is the selected key, or where the chosen finding is.", Ink.PLAIN);
         view.setting().log().ifPresent(log -> table.put(1, table.rows() - 1, "Log: " + log, Ink.PLAIN));

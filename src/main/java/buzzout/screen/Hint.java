@@ -14,10 +14,14 @@ record Hint(String stroke, String does) {
         hints.add(new Hint("?", "help"));
         hints.add(new Hint("q", "quit"));
         if (view.isPressing() && view.setting().simulated()) {
-            hints.add(new Hint("Enter", "press " + name));
+            hints.add(new Hint("Enter", (view.session().lead().called().isPresent() ? "touch " : "press ") + name));
         }
+        boolean touching = view.session().lead().called().isPresent();
         if (view.isPressing()) {
-            hints.add(new Hint("n", "nothing came"));
+            hints.add(new Hint("n", touching ? "met nothing" : "nothing came"));
+        }
+        if (view.isPressing() && view.canTouch()) {
+            hints.add(new Hint("t", "touch"));
         }
         if (!view.findings().isEmpty()) {
             hints.add(new Hint("Tab", "findings"));

@@ -1,5 +1,7 @@
 package buzzout.screen;
 
+import buzzout.plan.Joint;
+import buzzout.plan.NetKind;
 import com.googlecode.lanterna.input.KeyStroke;
 import java.util.Optional;
 
@@ -41,7 +43,10 @@ final class Keys {
             case 'q' -> Optional.of(new Command.Quit());
             case '?' -> Optional.of(new Command.ToggleHelp());
             case 's' -> Optional.of(new Command.Flip());
-            case 'n' -> whilePressing(view, new Request.NothingCame(view.subject()));
+            case 'n' -> whilePressing(view, nothing(view));
+            case 't' -> whilePressing(view, new Request.NameTouch());
+            case 'R' -> touch(view, NetKind.ROW);
+            case 'C' -> touch(view, NetKind.COLUMN);
             case 'e' -> whilePressing(view, new Request.AllPressed());
             case 'u' -> whilePressing(view, new Request.TakeBack());
             case 'p' -> press(view);
@@ -49,8 +54,27 @@ final class Keys {
         };
     }
 
+    private static Request nothing(View view) {
+        return view.session()
+                .lead()
+                .called()
+                .<Request>map(Request.MetNothing::new)
+                .orElseGet(() -> new Request.NothingCame(view.subject()));
+    }
+
+    /** A touch where one is asked for. */
     private static Optional<Command> press(View view) {
-        return view.setting().simulated() ? whilePressing(view, new Request.Press(view.subject())) : Optional.empty();
+        Request request = view.session()
+                .lead()
+                .called()
+                .<Request>map(Request.Touch::new)
+                .orElseGet(() -> new Request.Press(view.subject()));
+        return view.setting().simulated() ? whilePressing(view, request) : Optional.empty();
+    }
+
+    private static Optional<Command> touch(View view, NetKind kind) {
+        boolean canTouch = view.setting().simulated() && view.plan().sparePin().isPresent();
+        return canTouch ? whilePressing(view, new Request.Touch(new Joint(view.subject(), kind))) : Optional.empty();
     }
 
     private static Optional<Command> whilePressing(View view, Request request) {

@@ -1,14 +1,25 @@
 package buzzout.screen;
 
+import buzzout.plan.Joint;
+
 /** What the person asks of the session, rather than of the screen. Keys are indices into the plan's keys. */
 public sealed interface Request {
     /** The key was pressed and nothing came. */
     record NothingCame(int key) implements Request {}
 
+    /** Name the joint that it tells most to touch next. */
+    record NameTouch() implements Request {}
+
+    /** The flying lead was held against this joint and met nothing. */
+    record MetNothing(Joint joint) implements Request {}
+
+    /** Hold the simulated board's flying lead against this joint for a moment. */
+    record Touch(Joint joint) implements Request {}
+
     /** Every key has been pressed. */
     record AllPressed() implements Request {}
 
-    /** The last press, or the last word about one, was a slip. */
+    /** The last press or touch, or the last word about one, was a slip. */
     record TakeBack() implements Request {}
 
     /** Press this key of the simulated board. */

@@ -1,7 +1,11 @@
 package buzzout.screen;
 
+import buzzout.diagnosis.NextStep;
+import buzzout.diagnosis.Step;
 import buzzout.session.KeyState;
+import buzzout.session.Met;
 import buzzout.session.Session;
+import java.util.Optional;
 
 /** One line that says what goes on and what to do. */
 final class StagePainter {
@@ -29,13 +33,24 @@ final class StagePainter {
     }
 
     private static String pressing(View view, Session session) {
-        if (session.called().isPresent()) {
+        Optional<NextStep> next = view.snapshot().diagnosis().next().stream().findFirst();
+        if (!session.lead().now().isEmpty()) {
+            return "The flying lead is "
+                    + LeadWords.of(
+                            view.plan(), Met.of(view.plan(), session.lead().now())) + ".";
+        } else if (session.lead().called().isPresent()) {
+            return "Touch " + session.lead().called().get().says(view.plan()) + ". On nothing? Type n.";
+        } else if (session.called().isPresent()) {
             String name = view.plan().keys().get(session.called().getAsInt()).spoken();
             return "Press " + name + " now. If you did and nothing came, type n.";
         } else if (view.count(KeyState.UNTESTED) > 0) {
             return "Press every key, in any order; those still untested stand out.";
         } else if (view.count(KeyState.GOOD) == view.states().size()) {
             return "Every key is good.";
+        }
+        if (next.isPresent()) {
+            String how = next.get().step() instanceof Step.Touch ? ". Type t when ready." : ".";
+            return "Next: " + next.get().does() + how;
         }
         return "Every key has had its press. What is wrong stands in the findings.";
     }

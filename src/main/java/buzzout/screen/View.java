@@ -1,12 +1,14 @@
 package buzzout.screen;
 
 import buzzout.diagnosis.Finding;
+import buzzout.diagnosis.Step;
 import buzzout.plan.Plan;
 import buzzout.session.KeyState;
 import buzzout.session.Session;
 import buzzout.session.Stage;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -46,6 +48,11 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
         return isPressing() && !focus.help();
     }
 
+    /** Whether a touch with the flying lead would tell something. */
+    boolean canTouch() {
+        return snapshot.diagnosis().next().stream().anyMatch(next -> next.step() instanceof Step.Touch);
+    }
+
     KeyState state(int key) {
         return states.get(key);
     }
@@ -55,10 +62,13 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
         return states.stream().filter(state::equals).count();
     }
 
-    /** The key that a keystroke is about: the one called, or else the one selected. */
+    /** The key that a keystroke is about: the one called, or whose joint is, or else the one selected. */
     int subject() {
         return session()
+                .lead()
                 .called()
+                .map(joint -> OptionalInt.of(joint.key()))
+                .orElse(session().called())
                 .orElse(Math.min(focus.selected(), plan().keys().size() - 1));
     }
 

@@ -146,6 +146,9 @@ final class Fold {
     }
 
     private static boolean lastWasTouch(Draft draft) {
+        if (draft.lead.called().isPresent()) {
+            return true;
+        }
         long lastPress = draft.lastPress().map(Press::atMillis).orElse(-1L);
         return draft.lead
                 .lastAnswer()

@@ -69,8 +69,11 @@ public record Lead(Pairs now, List<Touch> touches, Optional<Joint> called) {
         return new Lead(Pairs.NONE, touches, called);
     }
 
-    /** Without the last touch that was asked for; its joint is asked for again. */
+    /** Without the call that waits; or without the last touch that was asked for, whose joint is asked for again. */
     Lead takenBack() {
+        if (called.isPresent()) {
+            return new Lead(now, touches, Optional.empty());
+        }
         Optional<Touch> last = lastAnswer();
         List<Touch> left = new ArrayList<>(touches);
         last.ifPresent(left::remove);

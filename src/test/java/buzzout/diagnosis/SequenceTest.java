@@ -21,7 +21,8 @@ class SequenceTest {
         String[] rows = {"00000", "01001", "00110", "10011", "11000", "11110"};
         List<Sequence.Test> tests = IntStream.range(0, 5)
                 .mapToObj(test -> new Sequence.Test(
-                        1, Arrays.stream(rows).mapToInt(row -> row.charAt(test)).toArray()))
+                        1,
+                        Arrays.stream(rows).map(row -> (int) row.charAt(test)).toList()))
                 .toList();
         Sequence sequence = new Sequence(new double[] {.70, .01, .02, .10, .05, .12}, tests, UNTOLD);
         assertEquals(2.18, sequence.effort(), 1e-9);
@@ -34,9 +35,9 @@ class SequenceTest {
     @Test
     void tests_in_the_order_of_probability_over_cost() {
         List<Sequence.Test> tests = List.of(
-                new Sequence.Test(5, new int[] {1, 0, 0, 0}),
-                new Sequence.Test(1, new int[] {0, 1, 0, 0}),
-                new Sequence.Test(1, new int[] {0, 0, 1, 0}));
+                new Sequence.Test(5, List.of(1, 0, 0, 0)),
+                new Sequence.Test(1, List.of(0, 1, 0, 0)),
+                new Sequence.Test(1, List.of(0, 0, 1, 0)));
         Sequence sequence = new Sequence(new double[] {.5, .3, .2, 0}, tests, UNTOLD);
         assertEquals(4.2, sequence.effort(), 1e-9);
         assertEquals(4.2, sequence.effortWithFirst(tests.get(1)), 1e-9);
@@ -54,7 +55,7 @@ class SequenceTest {
             for (int test = random.nextInt(6); test >= 0; test--) {
                 tests.add(new Sequence.Test(
                         1 + random.nextInt(9),
-                        random.ints(states, 0, 2 + random.nextInt(2)).toArray()));
+                        random.ints(states, 0, 2 + random.nextInt(2)).boxed().toList()));
             }
             List<Integer> all = IntStream.range(0, states).boxed().toList();
             double expected =
@@ -69,7 +70,9 @@ class SequenceTest {
         double best = left.size() == 1 ? 0 : UNTOLD * weight;
         boolean told = false;
         for (Sequence.Test test : tests) {
-            var parts = left.stream().collect(java.util.stream.Collectors.groupingBy(state -> test.outcomes()[state]));
+            var parts = left.stream()
+                    .collect(java.util.stream.Collectors.groupingBy(
+                            state -> test.outcomes().get(state)));
             if (parts.size() > 1) {
                 double cost = test.effort() * weight
                         + parts.values().stream()
@@ -96,14 +99,16 @@ class SequenceTest {
             tests.add(new Sequence.Test(
                     Effort.TOUCH,
                     IntStream.range(0, links)
-                            .map(state -> order.indexOf(state) < joint ? 5 : 9)
-                            .toArray()));
+                            .mapToObj(state -> order.indexOf(state) < joint ? 5 : 9)
+                            .toList()));
         }
         for (int link = 0; link < links; link++) {
             int at = link;
             tests.add(new Sequence.Test(
                     Effort.READING,
-                    IntStream.range(0, links).map(state -> state == at ? 1 : 0).toArray()));
+                    IntStream.range(0, links)
+                            .mapToObj(state -> state == at ? 1 : 0)
+                            .toList()));
         }
         java.util.Collections.shuffle(tests, random);
         double[] inOrder = order.stream().mapToDouble(state -> weights[state]).toArray();
@@ -124,7 +129,7 @@ class SequenceTest {
         List<Sequence.Test> tests = new ArrayList<>();
         for (int test = 0; test < 60; test++) {
             tests.add(new Sequence.Test(
-                    1 + random.nextInt(4), random.ints(40, 0, 2).toArray()));
+                    1 + random.nextInt(4), random.ints(40, 0, 2).boxed().toList()));
         }
         double effort = new Sequence(weights, tests, UNTOLD).effort();
         double entropy = AlphabeticTable.entropy(weights);

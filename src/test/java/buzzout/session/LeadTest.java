@@ -113,6 +113,9 @@ class LeadTest {
         assertEquals(1, hands.presses().size());
         assertEquals(Optional.of(E_ON_R1), hands.session().lead().called());
         hands.say(new Action.TakenBack());
+        assertEquals(Optional.empty(), hands.session().lead().called());
+        assertEquals(1, hands.presses().size());
+        hands.say(new Action.TakenBack());
         assertEquals(0, hands.presses().size());
     }
 
