@@ -49,6 +49,7 @@ class TouchIT {
             spoken.type("nothing V");
             spoken.await("next: touch C5 at V, the third joint from the top (solder side)");
             spoken.type("touch");
+            spoken.await("  touch C5 at V, the third joint from the top (solder side)\n");
             board.bench.touch("C5", "V");
             spoken.type("nothing");
             spoken.await("lead at C5, V: on nothing");
@@ -70,7 +71,7 @@ class TouchIT {
             board.tapAllBut("V");
             tmux.await("45 of 46 good");
             tmux.type("e");
-            tmux.await("Next: touch C5 at V");
+            tmux.await("Next: press V");
             tmux.type("t");
             tmux.await("Touch C5 at V, the third joint from the top (solder side).");
             tmux.await("◎");
