@@ -2,13 +2,14 @@ package buzzout.circuit;
 
 import buzzout.plan.Joint;
 import buzzout.plan.Key;
+import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A board's conduction, ready to be asked what a sweep reads while some keys are held.
@@ -28,6 +29,8 @@ public final class Circuit {
     private final long[] pinsOn;
     /** The keys whose switch conducts without a press. */
     private final BitSet stuck;
+    /** The same board at the moments when all that is loose is open. */
+    private final Optional<Circuit> atWorst;
 
     /** The same circuit with two nodes joined by one more wire. */
     private Circuit(Circuit circuit, int node, int other) {
@@ -37,6 +40,7 @@ public final class Circuit {
         stuck = circuit.stuck;
         lumpOf = circuit.lumpOf.clone();
         pinsOn = circuit.pinsOn.clone();
+        atWorst = circuit.atWorst.map(worst -> new Circuit(worst, node, other));
         int from = lumpOf[node];
         int to = lumpOf[other];
         if (from != to) {
@@ -45,7 +49,8 @@ public final class Circuit {
         }
     }
 
-    private Circuit(Wiring wiring) {
+    private Circuit(Wiring wiring, Optional<Circuit> atWorst) {
+        this.atWorst = atWorst;
         this.wiring = wiring;
         sureDiodes = wiring.plan().controller().sureDiodes();
         pins = wiring.layout().pins;
@@ -68,11 +73,19 @@ public final class Circuit {
 
     /** The same, for the many circuits of one plan. */
     public static Circuit of(Layout layout, Collection<? extends Fault> faults) {
-        Wiring wiring = new Wiring(layout);
-        List<Fault> inOrder = new ArrayList<>(faults);
-        inOrder.sort(Comparator.comparing(Fault::kind));
-        inOrder.forEach(fault -> fault.change(wiring));
-        return new Circuit(wiring);
+        Wiring wiring = Wiring.of(layout, faults);
+        if (wiring.loose().isEmpty()) {
+            return new Circuit(wiring, Optional.empty());
+        }
+        List<Fault> worst = new ArrayList<>(faults);
+        worst.removeIf(fault -> fault.kind() == FaultKind.COMES_AND_GOES);
+        worst.addAll(wiring.loose());
+        return new Circuit(wiring, Optional.of(of(layout, worst)));
+    }
+
+    /** Whether something conducts only at times. */
+    public boolean isLoose() {
+        return atWorst.isPresent();
     }
 
     /**
@@ -84,6 +97,16 @@ public final class Circuit {
         int lead = wiring.plan().sparePinIndex().orElseThrow();
         Key key = wiring.plan().keys().get(joint.key());
         return new Circuit(this, lead, wiring.joint(key, joint.kind()));
+    }
+
+    /**
+     * The same, with the joint as its place in its net's solder order.
+     *
+     * @throws java.util.NoSuchElementException if the plan has no spare pin
+     */
+    public Circuit touching(int net, int joint) {
+        Net on = wiring.plan().nets().get(net);
+        return touching(new Joint(on.joints().get(joint), on.kind()));
     }
 
     /** The sweep with no key pressed. */
@@ -98,8 +121,18 @@ public final class Circuit {
         return read(held);
     }
 
-    /** The sweep while these keys, by index, are held. */
+    /** The sweep while these keys, by index, are held. What conducts only at times may read either way. */
     public Reading read(BitSet held) {
+        Reading now = readNow(held);
+        if (atWorst.isEmpty()) {
+            return now;
+        }
+        // An opened piece only takes away, so that whatever conducts at worst always does.
+        Pairs always = atWorst.get().readNow(held).low();
+        return new Reading(always, now.low().plus(now.between()).minus(always));
+    }
+
+    private Reading readNow(BitSet held) {
         Branches branches = branchesOf(held);
         int ground = lumpOf[wiring.layout().ground];
         long[] low = new long[pins];

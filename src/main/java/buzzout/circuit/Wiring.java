@@ -5,6 +5,8 @@ import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 
 /** The netlist of one board as it is soldered, open to change by faults. Nodes are numbered as in its layout. */
@@ -23,11 +25,19 @@ public final class Wiring {
     private int[] rowJoint;
     private int[] columnJoint;
     private boolean allTurned;
+    private final List<Fault> loose = new ArrayList<>(1);
 
     public Wiring(Layout layout) {
         this.layout = layout;
         rowJoint = layout.rowJoint;
         columnJoint = layout.columnJoint;
+    }
+
+    /** With these faults, made in the order of their kinds, whatever order they come in. */
+    static Wiring of(Layout layout, Collection<? extends Fault> faults) {
+        Wiring wiring = new Wiring(layout);
+        faults.stream().sorted(Comparator.comparing(Fault::kind)).forEach(fault -> fault.change(wiring));
+        return wiring;
     }
 
     public Plan plan() {
@@ -101,6 +111,16 @@ public final class Wiring {
     /** Loads a pin so that it rises only to a level between low and high, as a LED to ground does. */
     public void dragPin(int net) {
         dragged.set(net);
+    }
+
+    /** At one moment the wiring is as it is now, at the next it is as this fault would leave it. */
+    public void loosen(Fault open) {
+        loose.add(open);
+    }
+
+    /** What is open only at times. */
+    List<Fault> loose() {
+        return loose;
     }
 
     Layout layout() {

@@ -1,29 +1,33 @@
 package buzzout.cli;
 
 import buzzout.plan.Joint;
+import java.util.List;
 
-/** What the person can do to a simulated board from the screen. */
+/** What the person can ask to be done to a board that only exists here. */
 interface BoardHands {
-    /** On a real board the person has hands of their own. */
+    /** A board on a probe is in the person's own hands. */
     BoardHands NONE = new BoardHands() {
         @Override
-        public void press(int key) {
-            // Nothing can be pressed from here.
+        public void press(int key, LiveBench bench) {
+            // The person presses.
         }
 
         @Override
         public void touch(Joint joint) {
-            // Nor touched.
+            // The person has the lead in hand.
+        }
+
+        @Override
+        public void repair(List<String> codes, LiveBench bench) {
+            // The person solders.
         }
     };
 
-    /**
-     * Presses a key for a moment.
-     *
-     * @param key index into the plan's keys
-     */
-    void press(int key);
+    void press(int key, LiveBench bench);
 
     /** Holds the flying lead against a joint for a moment. */
     void touch(Joint joint);
+
+    /** Unplugs the board once the bench waits for that, mends what has one of these fault codes, and plugs it in again. */
+    void repair(List<String> codes, LiveBench bench);
 }

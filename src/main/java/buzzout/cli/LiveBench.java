@@ -16,6 +16,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Stream;
 
 /** A bench in real time: one queue of what the probe and the person did, one thread that takes it in, and one that weighs it. */
 final class LiveBench implements Source {
@@ -42,7 +43,7 @@ final class LiveBench implements Source {
         weighing.setDaemon(true);
     }
 
-    /** Starts to take events in. */
+    /** Starts to take events in; the hands do to a simulated board what the person asks. */
     static LiveBench start(Bench bench, BoardHands hands) {
         LiveBench live = new LiveBench(bench, hands);
         live.taking.start();
@@ -89,8 +90,18 @@ final class LiveBench implements Source {
             tell(new Action.TouchedNothing(nothing.joint()));
         } else if (request instanceof Request.Touch touch) {
             hands.touch(touch.joint());
+        } else if (request instanceof Request.BeginRollCall) {
+            tell(new Action.RollCallBegun());
+        } else if (request instanceof Request.LeaveRollCall) {
+            tell(new Action.RollCallLeft());
+        } else if (request instanceof Request.Repaired repaired) {
+            tell(new Action.Repaired(repaired.code(), repaired.orAlike()));
+            hands.repair(
+                    Stream.concat(Stream.of(repaired.code()), repaired.orAlike().stream())
+                            .toList(),
+                    this);
         } else if (request instanceof Request.Press press) {
-            hands.press(press.key());
+            hands.press(press.key(), this);
         }
     }
 

@@ -4,8 +4,10 @@ import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.screen.Leaving;
+import buzzout.screen.Request;
 import buzzout.screen.Snapshot;
 import buzzout.session.Action;
+import buzzout.session.Session;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -20,9 +22,11 @@ final class PlainSitting {
     private static final int PATIENCE_MILLIS = 15_000;
 
     private static final String HELP =
-            "Press keys. Type `nothing KEY` when nothing came, `all` when every key has been pressed, `touch` to be named a"
-                    + " joint for the flying lead, `touch NET KEY` to name one, `nothing` when it met nothing, `back` to"
-                    + " take the last back, `quit` to end.";
+            "Press keys. Type `nothing KEY` when nothing came, `all` when every key has been pressed, `back` to take the"
+                    + " last back, `quit` to end. `call` calls one key after another until `leave`; `n` is enough"
+                    + " there when nothing came. `touch` names the joint that it tells most to touch with the flying"
+                    + " lead, `touch NET KEY` is one of your own; `n` when it meets nothing. `findings` numbers the"
+                    + " findings, `repaired NUMBER` or `repaired CODE` retests after a repair.";
 
     private final Surroundings surroundings;
     private final LiveBench bench;
@@ -78,8 +82,16 @@ final class PlainSitting {
             }
         } else if (line.startsWith("touch ")) {
             touch(line.substring("touch ".length()).strip().split(" +", 2));
-        } else if (line.equals("nothing")) {
-            metNothing();
+        } else if (line.equals("call")) {
+            bench.ask(new Request.BeginRollCall());
+        } else if (line.equals("leave")) {
+            bench.ask(new Request.LeaveRollCall());
+        } else if (line.equals("n") || line.equals("nothing")) {
+            nothingCame();
+        } else if (line.equals("findings")) {
+            PlainFindings.list(bench.now()).forEach(surroundings.console()::say);
+        } else if (line.startsWith("repaired ")) {
+            repaired(line.substring("repaired ".length()).strip());
         } else if (line.startsWith("nothing ")) {
             nothingCame(line.substring("nothing ".length()).strip());
         } else if (!line.isEmpty()) {
@@ -102,13 +114,26 @@ final class PlainSitting {
         }
     }
 
-    private void metNothing() {
-        Optional<Joint> called = bench.now().session().lead().called();
-        if (called.isPresent()) {
-            bench.tell(new Action.TouchedNothing(called.get()));
-        } else {
-            surroundings.console().complain("No joint was named; for a key, type `nothing KEY`.");
+    private void nothingCame() {
+        Session session = bench.now().session();
+        if (session.lead().called().isPresent()) {
+            bench.tell(new Action.TouchedNothing(session.lead().called().get()));
+            return;
         }
+        session.called()
+                .ifPresentOrElse(
+                        key -> bench.tell(new Action.NothingCame(key)),
+                        () -> surroundings.console().complain("No key is called; type `nothing KEY`."));
+    }
+
+    private void repaired(String which) {
+        PlainFindings.repaired(bench.now(), which)
+                .ifPresentOrElse(
+                        bench::ask,
+                        () -> surroundings
+                                .console()
+                                .complain("\"" + which + "\" is no finding's number, and no fault's code; type"
+                                        + " `findings` for both."));
     }
 
     private void nothingCame(String name) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -38,12 +39,9 @@ final class Because {
                                 .add(name);
                     }
                 }
-            } else if (term instanceof Term.OfTouch of) {
-                board.ledger().touched(of.joint()).stream()
-                        .filter(answer -> board.readings().chance(without.touch(of.joint()), answer) == 0)
-                        .map(answer -> touch(board, of.joint(), answer))
-                        .distinct()
-                        .forEach(because::add);
+                dropouts(board, of.key()).ifPresent(because::add);
+            } else if (term instanceof Term.OfTrial of) {
+                because.addAll(trial(board, of.trial()));
             } else if (term instanceof Term.OfAnswer of && board.ledger().came().get(of.answer())) {
                 because.add("a press closed " + pairs(board, of.answer()));
             } else if (term instanceof Term.OfAnswer of) {
@@ -55,6 +53,34 @@ final class Because {
             because.add(0, "nothing came from " + names(silent));
         }
         return because;
+    }
+
+    private static Optional<String> dropouts(Case board, int key) {
+        long dropouts = board.ledger().flexed(key).stream()
+                .filter(answer -> answer == Readings.NOTHING)
+                .count();
+        return dropouts == 0
+                ? Optional.empty()
+                : Optional.of(board.plan().keys().get(key).spoken() + ", held, dropped out "
+                        + (dropouts == 1 ? "once" : dropouts + " times"));
+    }
+
+    /** What came of a trial, each outcome once. */
+    private static List<String> trial(Case board, int trial) {
+        Trial made = board.forecasts().trials().get(trial);
+        String tried = made.says(board.plan());
+        if (made instanceof Trial.Touch) {
+            return board.ledger().meant(board.plan().keys().size() + trial).stream()
+                    .distinct()
+                    .map(answer -> tried + " met "
+                            + met(board.plan(), board.readings().reading(answer).low()))
+                    .toList();
+        }
+        return board.ledger().meant(board.plan().keys().size() + trial).stream()
+                .distinct()
+                .map(answer -> tried + ", "
+                        + (answer == Readings.NOTHING ? "nothing conducts" : pairs(board, answer) + " conduct"))
+                .toList();
     }
 
     private static List<String> givers(Plan plan, Forecast forecast, int answer) {
@@ -78,7 +104,12 @@ final class Because {
     /** What a term says that nothing known explains, and what to do about it. */
     static String unexplained(Case board, Term term, Forecast forecast) {
         Plan plan = board.plan();
-        if (term instanceof Term.OfKey of) {
+        if (term instanceof Term.OfTrial of) {
+            return String.join("; ", trial(board, of.trial())) + ", perhaps by a slip; try it once more";
+        } else if (term instanceof Term.OfKey of
+                && board.ledger().meant(of.key()).isEmpty()) {
+            return dropouts(board, of.key()).orElseThrow() + ", perhaps by a slip; flex it once more";
+        } else if (term instanceof Term.OfKey of) {
             String name = plan.keys().get(of.key()).spoken();
             return board.ledger().meant(of.key()).stream()
                             .map(answer -> answer == Readings.NOTHING
@@ -87,12 +118,6 @@ final class Because {
                             .distinct()
                             .collect(Collectors.joining(", then "))
                     + ", perhaps by a slip; press it once more";
-        } else if (term instanceof Term.OfTouch of) {
-            return board.ledger().touched(of.joint()).stream()
-                            .map(answer -> touch(board, of.joint(), answer))
-                            .distinct()
-                            .collect(Collectors.joining(", then "))
-                    + ", which does not fit the rest; touch that joint once more";
         } else if (term instanceof Term.OfAnswer of && board.ledger().came().get(of.answer())) {
             return "a press closed " + pairs(board, of.answer())
                     + ", which no single key explains; press those keys again, one at a time";
@@ -103,15 +128,9 @@ final class Because {
         return quiet(board, forecast) + ", which no known fault explains; do the quiet check once more, hands off";
     }
 
-    private static String touch(Case board, int joint, int answer) {
-        return "the flying lead on " + board.ledger().joints().get(joint).says(board.plan()) + ", met "
-                + met(board, answer);
-    }
-
     /** What a touch met, such as {@code R2}, or {@code R2 through a diode}. */
-    static String met(Case board, int answer) {
-        Plan plan = board.plan();
-        Met met = Met.of(plan, board.readings().reading(answer).low());
+    static String met(Plan plan, Pairs pairs) {
+        Met met = Met.of(plan, pairs);
         List<String> nets = new ArrayList<>();
         met.bothWays().forEach(net -> nets.add(plan.nets().get(net).name()));
         met.towards().forEach(net -> nets.add(plan.nets().get(net).name() + " through a diode"));
@@ -139,7 +158,7 @@ final class Because {
         return pin < plan.nets().size() ? plan.nets().get(pin).name() : "the spare pin";
     }
 
-    private static String names(List<String> names) {
+    static String names(List<String> names) {
         if (names.size() > MOST_NAMES) {
             return names.stream().limit(MOST_NAMES - 1).collect(Collectors.joining(", ")) + " and "
                     + (names.size() - MOST_NAMES + 1) + " more";

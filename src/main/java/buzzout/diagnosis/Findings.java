@@ -17,7 +17,11 @@ final class Findings {
     private static final double TIE = 1e-9;
 
     /** A finding, and what would settle it while it is not sure. */
-    record Told(Finding finding, Optional<Settle> settle) {}
+    record Told(Finding finding, Optional<Settle> settle) {
+        Told discounted(double by) {
+            return new Told(finding.discounted(by), settle);
+        }
+    }
 
     private Findings() {}
 

@@ -4,17 +4,15 @@ package buzzout.diagnosis;
 final class Forecast {
     private final int quiet;
     private final int[] answers;
-    private final int[] touches;
 
-    private Forecast(int quiet, int[] answers, int[] touches) {
+    private Forecast(int quiet, int[] answers) {
         this.quiet = quiet;
         this.answers = answers;
-        this.touches = touches;
     }
 
-    /** Takes the arrays over: they must not be changed any more. */
-    static Forecast of(int quiet, int[] answers, int[] touches) {
-        return new Forecast(quiet, answers, touches);
+    /** Takes the array over: it must not be changed any more. */
+    static Forecast of(int quiet, int[] answers) {
+        return new Forecast(quiet, answers);
     }
 
     /** The sweep without a press. */
@@ -22,21 +20,13 @@ final class Forecast {
         return quiet;
     }
 
-    /** What this key's press adds to the quiet sweep. */
-    int answer(int key) {
-        return answers[key];
+    /** What a key's press adds to the quiet sweep; trials follow the keys. */
+    int answer(int asked) {
+        return answers[asked];
     }
 
-    /** What a touch adds to the quiet sweep; joints by their place in the list that was asked about. */
-    int touch(int joint) {
-        return touches[joint];
-    }
-
-    int touches() {
-        return touches.length;
-    }
-
-    int keys() {
+    /** How many keys and trials there are. */
+    int asked() {
         return answers.length;
     }
 

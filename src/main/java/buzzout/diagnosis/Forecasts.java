@@ -1,6 +1,7 @@
 package buzzout.diagnosis;
 
 import buzzout.circuit.Circuit;
+import buzzout.circuit.Fault;
 import buzzout.circuit.Layout;
 import buzzout.circuit.Reading;
 import buzzout.plan.Joint;
@@ -20,32 +21,39 @@ final class Forecasts {
     private final Layout layout;
     private final List<Key> keys;
     private final Readings readings = new Readings();
-    private List<Joint> joints = List.of();
+    private final List<Trial> trials = new ArrayList<>();
     private Forecast sound;
-    private final List<Single> singles;
+    private List<Single> singles = List.of();
 
     /** One fault's forecast, with the keys that answer differently than on a sound board. */
     private record Single(Forecast forecast, BitSet changed) {
-        static final Single UNKNOWN = new Single(Forecast.of(0, new int[0], new int[0]), new BitSet());
+        static final Single UNKNOWN = new Single(Forecast.of(0, new int[0]), new BitSet());
     }
 
     Forecasts(Charges charges) {
         this.charges = charges;
         layout = new Layout(charges.plan());
         keys = charges.plan().keys();
-        sound = whole(new BitSet());
+        sound = afresh();
+    }
+
+    private Forecast afresh() {
         singles = new ArrayList<>(java.util.Collections.nCopies(charges.count(), Single.UNKNOWN));
+        return whole(new BitSet());
     }
 
-    /** From now on these joints are asked about too; all forecasts made before are out of date. */
-    void ask(List<Joint> touched) {
-        joints = touched;
-        sound = whole(new BitSet());
-        java.util.Collections.fill(singles, Single.UNKNOWN);
+    /** The place of a trial among the questions that forecasts answer; all older forecasts lack a new one. */
+    int asked(Trial trial) {
+        int known = trials.indexOf(trial);
+        if (known < 0) {
+            trials.add(trial);
+            sound = afresh();
+        }
+        return keys.size() + trials.indexOf(trial);
     }
 
-    List<Joint> joints() {
-        return joints;
+    List<Trial> trials() {
+        return trials;
     }
 
     Readings readings() {
@@ -58,15 +66,13 @@ final class Forecasts {
 
     /** From the circuit alone, key by key. */
     Forecast whole(BitSet charged) {
-        Circuit circuit = Circuit.of(layout, charges.faults(charged));
+        List<Fault> faults = charges.faults(charged);
+        Circuit circuit = Circuit.of(layout, faults);
         Reading quiet = circuit.quiet();
-        int[] answers = new int[keys.size()];
-        java.util.Arrays.setAll(answers, key -> answer(circuit, quiet, key));
-        return Forecast.of(readings.number(quiet), answers, touches(circuit, quiet, joints));
-    }
-
-    private int[] touches(Circuit circuit, Reading quiet, List<Joint> any) {
-        return any.stream().mapToInt(joint -> touch(circuit, quiet, joint)).toArray();
+        int[] answers = new int[keys.size() + trials.size()];
+        java.util.Arrays.setAll(
+                answers, asked -> asked < keys.size() ? answer(circuit, quiet, asked) : answer(faults, quiet, asked));
+        return Forecast.of(readings.number(quiet), answers);
     }
 
     Forecast of(BitSet charged) {
@@ -101,7 +107,6 @@ final class Forecasts {
             answers[key] = single.forecast().answer(key);
         }
         int quiet = forecast.quiet() == sound.quiet() ? single.forecast().quiet() : forecast.quiet();
-        int[] touches = touchesWith(charged, forecast, number);
         if (quietAgain || !again.isEmpty()) {
             Circuit circuit = Circuit.of(layout, charges.faults(plus(charged, number)));
             Reading now = circuit.quiet();
@@ -110,49 +115,45 @@ final class Forecasts {
                 answers[key] = answer(circuit, now, key);
             }
         }
-        return Forecast.of(quiet, answers, touches);
+        tryAgain(plus(charged, number), number, readings.reading(quiet), answers);
+        return Forecast.of(quiet, answers);
     }
 
-    /** A touch reads otherwise only where the new fault sits on nets that its joint's net may conduct with. */
-    private int[] touchesWith(BitSet charged, Forecast forecast, int number) {
-        int[] touches = new int[joints.size()];
-        Circuit circuit = null;
-        for (int index = 0; index < touches.length; index++) {
-            long near = charges.near(1L << joints.get(index).net(charges.plan()), charged);
-            if ((near & charges.nets(number)) == 0) {
-                touches[index] = forecast.touch(index);
-                continue;
+    /** Asks the circuit again about each trial on whose nets a fault has a say. */
+    private void tryAgain(BitSet charged, int number, Reading quiet, int[] answers) {
+        for (int trial = 0; trial < trials.size(); trial++) {
+            long nets = charges.reached(trials.get(trial).nets(charges.plan()), charged);
+            if ((nets & charges.nets(number)) != 0 || charges.holdsAny(charged)) {
+                answers[keys.size() + trial] = answer(charges.faults(charged), quiet, keys.size() + trial);
             }
-            if (circuit == null) {
-                circuit = Circuit.of(layout, charges.faults(plus(charged, number)));
-            }
-            touches[index] = touch(circuit, circuit.quiet(), joints.get(index));
         }
-        return touches;
+    }
+
+    private int answer(List<Fault> faults, Reading quiet, int asked) {
+        return beyond(quiet, trials.get(asked - keys.size()).reading(layout, faults));
     }
 
     private int answer(Circuit circuit, Reading quiet, int key) {
-        return beyond(circuit.pressed(keys.get(key)), quiet);
+        return beyond(quiet, circuit.pressed(keys.get(key)));
     }
 
-    private int touch(Circuit circuit, Reading quiet, Joint joint) {
-        return beyond(circuit.touching(joint).quiet(), quiet);
-    }
-
-    private int beyond(Reading reading, Reading quiet) {
-        return readings.number(
-                new Reading(reading.low().minus(quiet.low()), reading.between().minus(quiet.between())));
-    }
-
-    /** What touches of these joints, asked about or not, would add to the quiet sweep of a board with these faults. */
-    int[] touches(BitSet charged, List<Joint> any) {
+    /** What touches of these joints, tried or not, would add to the quiet sweep of a board with these faults. */
+    int[] touches(BitSet charged, List<Joint> joints) {
         Circuit circuit = Circuit.of(layout, charges.faults(charged));
-        return touches(circuit, circuit.quiet(), any);
+        Reading quiet = circuit.quiet();
+        return joints.stream()
+                .mapToInt(joint -> beyond(quiet, circuit.touching(joint).quiet()))
+                .toArray();
+    }
+
+    private int beyond(Reading quiet, Reading now) {
+        return readings.number(
+                new Reading(now.low().minus(quiet.low()), now.between().minus(quiet.between())));
     }
 
     private Single single(int number) {
         Single known = singles.get(number);
-        if (known.forecast().keys() > 0) {
+        if (known.forecast().asked() > 0) {
             return known;
         }
         Forecast forecast = lone(number);
@@ -173,7 +174,10 @@ final class Forecasts {
         for (int key = reach.nextSetBit(0); key >= 0; key = reach.nextSetBit(key + 1)) {
             answers[key] = answer(circuit, quiet, key);
         }
-        return Forecast.of(readings.number(quiet), answers, touches(circuit, quiet, joints));
+        BitSet only = new BitSet();
+        only.set(number);
+        tryAgain(only, number, quiet, answers);
+        return Forecast.of(readings.number(quiet), answers);
     }
 
     private static BitSet plus(BitSet charged, int number) {

@@ -2,7 +2,6 @@ package buzzout.diagnosis;
 
 import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
-import buzzout.plan.Joint;
 import buzzout.session.Evidence;
 import buzzout.session.Observation;
 import buzzout.session.Observation.Hands;
@@ -16,77 +15,87 @@ import java.util.Optional;
  *
  * <p>The likelihood is a sum of three kinds of cost. The quiet check costs {@link Slips#MISREAD} for every pair that the
  * forecast surely has otherwise, and {@link Slips#EITHER_WAY} for every doubtful one. Each press of a known key costs a
- * slip where the key's forecast answer is another, and so does each touch of a joint. In free play, presses and keys are matched by answer: with {@code
+ * slip where the key's forecast answer is another. In free play, presses and keys are matched by answer: with {@code
  * came} presses that gave an answer and {@code able} keys that would give it, the answer costs {@code came} strays when
  * no key is able, one repeat when more came than keys are able, and, once every key is said to have been pressed, one
- * key left out for each able key without a press.
+ * key left out for each able key without a press, and {@link Slips#EITHER_WAY} for each doubtful pair of a key.
  */
 final class Ledger {
     private final Readings readings;
     private final Optional<Pairs> quiet;
+    private final int keys;
     private final List<List<Integer>> meant = new ArrayList<>();
-    private final List<Joint> joints = new ArrayList<>();
-    private final List<List<Integer>> touched = new ArrayList<>();
+    private final List<List<Integer>> flexed = new ArrayList<>();
     private final BitSet named = new BitSet();
     private final Counts came = new Counts();
     private final BitSet cameAtAll = new BitSet();
     private final boolean everyKey;
+    private int presses;
 
-    Ledger(Readings readings, int keys, Evidence evidence) {
-        this.readings = readings;
+    Ledger(Forecasts forecasts, int keys, Evidence evidence) {
+        this.readings = forecasts.readings();
+        this.keys = keys;
         Optional<Pairs> off = Optional.empty();
         boolean every = false;
         for (int key = 0; key < keys; key++) {
             meant.add(List.of());
+            flexed.add(List.of());
         }
+        forecasts.trials().forEach(trial -> meant.add(List.of()));
         for (Observation observation : evidence.observations()) {
             Pairs beyond = observation.seen().minus(off.orElse(Pairs.NONE));
             if (observation.hands() instanceof Hands.Off) {
                 off = Optional.of(observation.seen());
             } else if (observation.hands() instanceof Hands.Meant press) {
-                List<Integer> answers = new ArrayList<>(meant.get(press.key()));
-                answers.add(readings.number(beyond));
-                meant.set(press.key(), answers);
+                add(meant, press.key(), beyond);
+                presses++;
                 named.set(press.key());
+            } else if (observation.hands() instanceof Hands.Flexed held) {
+                add(flexed, held.key(), beyond);
             } else if (observation.hands() instanceof Hands.SomeKey) {
                 int answer = readings.number(beyond);
+                presses++;
                 came.add(answer, 1);
                 cameAtAll.set(answer);
-            } else if (observation.hands() instanceof Hands.Touch touch) {
-                touched.get(place(touch.joint())).add(readings.number(beyond));
             } else if (observation.hands() instanceof Hands.EveryKey) {
                 every = true;
             }
+            Trial.of(observation.hands()).ifPresent(trial -> add(meant, forecasts.asked(trial), beyond));
         }
         quiet = off;
         everyKey = every;
     }
 
-    private int place(Joint joint) {
-        if (!joints.contains(joint)) {
-            joints.add(joint);
-            touched.add(new ArrayList<>());
+    private void add(List<List<Integer>> to, int asked, Pairs beyond) {
+        while (to.size() <= asked) {
+            to.add(List.of());
         }
-        return joints.indexOf(joint);
+        List<Integer> answers = new ArrayList<>(to.get(asked));
+        answers.add(readings.number(beyond));
+        to.set(asked, answers);
     }
 
-    /** The joints that were touched, each once. */
-    List<Joint> joints() {
-        return joints;
-    }
-
-    /** What touches of this joint, by its place in {@link #joints()}, added to the quiet sweep. */
-    List<Integer> touched(int joint) {
-        return touched.get(joint);
+    int keys() {
+        return keys;
     }
 
     Optional<Pairs> quiet() {
         return quiet;
     }
 
-    /** The answers of this key where it was meant. */
-    List<Integer> meant(int key) {
-        return meant.get(key);
+    /** How many presses there were. */
+    int presses() {
+        return presses;
+    }
+
+    /** The answers of this key where it was meant, or of this trial. */
+    List<Integer> meant(int asked) {
+        return meant.get(asked);
+    }
+
+    /** The answers of this key, held while the plate was flexed. */
+    List<Integer> flexed(int key) {
+        return flexed.get(key);
     }
 
     boolean isNamed(int key) {
@@ -103,6 +112,11 @@ final class Ledger {
         return everyKey || !cameAtAll.isEmpty();
     }
 
+    /** The part of {@link #quietCost} that is no slip: levels that may read either way. */
+    double quietDoubt(int forecast) {
+        return quiet.isEmpty() ? 0 : readings.reading(forecast).between().count() * Slips.EITHER_WAY;
+    }
+
     double quietCost(int forecast) {
         if (quiet.isEmpty()) {
             return 0;
@@ -114,33 +128,53 @@ final class Ledger {
         return wrong * Slips.MISREAD + reading.between().count() * Slips.EITHER_WAY;
     }
 
-    double keyCost(int key, int forecast) {
+    /** What the presses of a key, or the outcomes of a trial, cost where this is forecast. */
+    double askedCost(int asked, int forecast) {
         double cost = 0;
-        for (int answer : meant.get(key)) {
-            cost += meantCost(forecast, answer);
+        for (int answer : meant.get(asked)) {
+            double slip = asked >= keys
+                    ? Slips.TRIAL_SPOILT
+                    : answer == Readings.NOTHING ? Slips.NO_PRESS : Slips.OTHER_ANSWER;
+            cost += cost(forecast, answer, slip);
+        }
+        if (asked < keys) {
+            for (int answer : flexed.get(asked)) {
+                cost += cost(forecast, answer, Slips.LET_GO);
+            }
+            if (everyKey && !isNamed(asked)) {
+                cost += everyKeyDoubt(forecast);
+            }
         }
         return cost;
     }
 
-    private double meantCost(int forecast, int answer) {
-        return cost(forecast, answer, Slips.NO_PRESS, Slips.OTHER_ANSWER);
-    }
-
-    /** What the touches of a joint cost, by its place in {@link #joints()}. */
-    double touchCost(int joint, int forecast) {
-        double cost = 0;
-        for (int answer : touched.get(joint)) {
-            cost += cost(forecast, answer, Slips.NO_CONTACT, Slips.OTHER_JOINT);
+    /** The part of {@link #askedCost} that is no slip: answers that a doubtful forecast agrees with. */
+    double askedDoubt(int asked, int forecast) {
+        if (!readings.isVague(forecast)) {
+            return 0;
         }
-        return cost;
+        double doubt = asked < keys && everyKey && !isNamed(asked) ? everyKeyDoubt(forecast) : 0;
+        for (int answer : meant.get(asked)) {
+            doubt += cost(forecast, answer, 0);
+        }
+        if (asked < keys) {
+            for (int answer : flexed.get(asked)) {
+                doubt += cost(forecast, answer, 0);
+            }
+        }
+        return doubt;
     }
 
-    private double cost(int forecast, int answer, double nothing, double another) {
+    private double everyKeyDoubt(int forecast) {
+        return readings.reading(forecast).between().count() * Slips.EITHER_WAY;
+    }
+
+    private double cost(int forecast, int answer, double slip) {
         if (forecast == answer) {
             return 0;
         }
         double chance = readings.isVague(forecast) ? readings.chance(forecast, answer) : 0;
-        return chance > 0 ? Math.log(chance) : answer == Readings.NOTHING ? nothing : another;
+        return chance > 0 ? Math.log(chance) : slip;
     }
 
     /** What an answer costs that {@code able} keys would give, {@code due} of them never named. */

@@ -43,7 +43,7 @@ final class Settle {
         double[] weights = states.stream()
                 .mapToDouble(state -> Math.exp(state.score() - best))
                 .toArray();
-        sequence = new Sequence(weights, List.copyOf(tests.values()), Effort.UNSOLDERING);
+        sequence = new Sequence(weights, List.copyOf(tests.values()), Labour.UNSOLDERING);
     }
 
     /** Nothing where a finding with these suspects is sure. */
@@ -56,7 +56,7 @@ final class Settle {
         for (Key key : board.plan().keys()) {
             add(
                     new Step.Press(key.index()),
-                    Effort.PRESS,
+                    Labour.PRESS,
                     state -> state.forecast().answer(key.index()));
         }
     }
@@ -72,7 +72,7 @@ final class Settle {
             int joint = index;
             add(
                     new Step.Touch(joints.get(joint)),
-                    Effort.TOUCH,
+                    Labour.TOUCH,
                     state -> Objects.requireNonNull(read.get(state))[joint]);
         }
     }
@@ -100,7 +100,7 @@ final class Settle {
         for (String place : places) {
             add(
                     new Step.Measure(place),
-                    Effort.READING,
+                    Labour.READING,
                     state -> faults(state).stream()
                                     .anyMatch(fault -> fault.meter(board.plan()).equals(place))
                             ? 1
@@ -171,7 +171,12 @@ final class Settle {
                             ? "if nothing comes, "
                             : "if it closes " + Because.pairs(board, answer) + ", ");
         } else if (step instanceof Step.Touch) {
-            return outcomes(step, answer -> "if the lead meets " + Because.met(board, answer) + ", ");
+            return outcomes(
+                    step,
+                    answer -> "if the lead meets "
+                            + Because.met(
+                                    board.plan(),
+                                    board.readings().reading(answer).low()) + ", ");
         }
         return places((Step.Measure) step)[1];
     }

@@ -8,6 +8,12 @@ final class Slips {
     /** A meant press does not happen, or not far enough. */
     static final double NO_PRESS = Math.log(1e-3);
 
+    /** A key held while the plate is flexed slips from under the finger. */
+    static final double LET_GO = Math.log(1e-4);
+
+    /** The flying lead meets another joint or none, or one of the keys held together is not down. */
+    static final double TRIAL_SPOILT = Math.log(1e-3);
+
     /** A press of the person's own choice that no key of the board can give, such as two fingers at once. */
     static final double STRAY = Math.log(1e-5);
 
@@ -16,12 +22,6 @@ final class Slips {
 
     /** A key is left out although the person says that every key was pressed. */
     static final double LEFT_OUT = Math.log(2e-3);
-
-    /** The flying lead makes no contact with its joint, through flux or oxide: 1 in 100. */
-    static final double NO_CONTACT = Math.log(1e-2);
-
-    /** The flying lead is held against another joint, with another reading: 1 in 500. */
-    static final double OTHER_JOINT = Math.log(2e-3);
 
     /** One pair of the quiet check is misread. */
     static final double MISREAD = Math.log(1e-5);

@@ -27,12 +27,12 @@ final class Tolerance {
         return ofKey[key];
     }
 
-    double ofAnswer(int answer) {
-        return costs.getOrDefault(new Term.OfAnswer(answer), 0.0);
+    double ofTrial(int trial) {
+        return costs.getOrDefault(new Term.OfTrial(trial), 0.0);
     }
 
-    double of(Term term) {
-        return costs.getOrDefault(term, 0.0);
+    double ofAnswer(int answer) {
+        return costs.getOrDefault(new Term.OfAnswer(answer), 0.0);
     }
 
     /** How much of a cost is owed an explanation; a mere repeat is too slight to be. */
@@ -43,10 +43,10 @@ final class Tolerance {
     double owed(Term term, double cost) {
         if (term instanceof Term.OfKey of) {
             return owed(ofKey(of.key()), cost);
+        } else if (term instanceof Term.OfTrial of) {
+            return owed(ofTrial(of.trial()), cost);
         } else if (term instanceof Term.OfAnswer of) {
             return owed(ofAnswer(of.answer()), cost);
-        } else if (term instanceof Term.OfTouch) {
-            return owed(of(term), cost);
         }
         return owed(ofQuiet, cost);
     }

@@ -11,6 +11,11 @@ public record Joint(int key, NetKind kind) {
         return plan.keys().get(key).net(kind);
     }
 
+    /** Its place in the net's solder order. */
+    public int place(Plan plan) {
+        return plan.nets().get(net(plan)).jointOf(key);
+    }
+
     /** Such as {@code R2 at E, the third joint from the left (solder side)}. */
     public String says(Plan plan) {
         Net on = plan.nets().get(net(plan));

@@ -23,6 +23,8 @@ public final class SimulatedBoard implements LinkSource {
     public static final String PORT = "simulated board";
 
     private static final long NEVER = Long.MAX_VALUE;
+    /** How long a loose joint conducts, and how long it then does not. */
+    private static final long LOOSE_MICROS = 700_000;
 
     private final Plan plan;
     private final Stopwatch time;
@@ -30,7 +32,7 @@ public final class SimulatedBoard implements LinkSource {
     private final SimulatedSketch sketch;
     private byte[] output = new byte[0];
     private Circuit circuit;
-    private Optional<Joint> touched = Optional.empty();
+    private Optional<Joint> lead = Optional.empty();
     private boolean betweenReadsLow;
     private long rewiredAt = NEVER;
     private boolean plugged = true;
@@ -94,7 +96,7 @@ public final class SimulatedBoard implements LinkSource {
 
     private synchronized void hold(Optional<Joint> joint) {
         run();
-        touched = joint;
+        lead = joint;
         rewiredAt = time.micros();
         notifyAll();
     }
@@ -202,8 +204,10 @@ public final class SimulatedBoard implements LinkSource {
     /** What the sketch's pins read now, in the order in which they were listed. */
     private Pairs sweep(long now) {
         rewiredAt = NEVER;
-        Reading reading = touched.map(circuit::touching).orElse(circuit).read(contacts.closedAt(now));
-        Pairs planned = betweenReadsLow ? reading.low().plus(reading.between()) : reading.low();
+        Circuit touched = lead.map(circuit::touching).orElse(circuit);
+        Reading reading = touched.read(contacts.closedAt(now));
+        boolean conducts = betweenReadsLow || (circuit.isLoose() && now / LOOSE_MICROS % 2 == 1);
+        Pairs planned = conducts ? reading.low().plus(reading.between()) : reading.low();
         List<String> pins = plan.pins();
         List<Pair> listed = new ArrayList<>();
         for (Pair pair : planned.list()) {

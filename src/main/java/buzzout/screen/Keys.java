@@ -3,6 +3,7 @@ package buzzout.screen;
 import buzzout.plan.Joint;
 import buzzout.plan.NetKind;
 import com.googlecode.lanterna.input.KeyStroke;
+import java.util.List;
 import java.util.Optional;
 
 /** Keystrokes to commands. Escape closes the help and never does anything else. */
@@ -23,7 +24,7 @@ final class Keys {
             case ReverseTab -> Optional.of(new Command.Choose(-1));
             case PageDown -> Optional.of(new Command.Scroll(1));
             case PageUp -> Optional.of(new Command.Scroll(-1));
-            case Enter -> press(view);
+            case Enter -> press(view, view.subject());
             case Escape -> Optional.of(new Command.CloseHelp());
             case EOF -> Optional.of(new Command.Quit());
             default -> Optional.empty();
@@ -48,8 +49,10 @@ final class Keys {
             case 'R' -> touch(view, NetKind.ROW);
             case 'C' -> touch(view, NetKind.COLUMN);
             case 'e' -> whilePressing(view, new Request.AllPressed());
-            case 'u' -> whilePressing(view, new Request.TakeBack());
-            case 'p' -> press(view);
+            case 'u' -> view.takesBack() ? Optional.of(new Command.Ask(new Request.TakeBack())) : Optional.empty();
+            case 'c' -> rollCall(view);
+            case 'd' -> repaired(view);
+            case 'p' -> press(view, view.selected());
             default -> Optional.empty();
         };
     }
@@ -62,19 +65,31 @@ final class Keys {
                 .orElseGet(() -> new Request.NothingCame(view.subject()));
     }
 
-    /** A touch where one is asked for. */
-    private static Optional<Command> press(View view) {
-        Request request = view.session()
-                .lead()
-                .called()
-                .<Request>map(Request.Touch::new)
-                .orElseGet(() -> new Request.Press(view.subject()));
-        return view.setting().simulated() ? whilePressing(view, request) : Optional.empty();
-    }
-
     private static Optional<Command> touch(View view, NetKind kind) {
         boolean canTouch = view.setting().simulated() && view.plan().sparePin().isPresent();
         return canTouch ? whilePressing(view, new Request.Touch(new Joint(view.subject(), kind))) : Optional.empty();
+    }
+
+    private static Optional<Command> rollCall(View view) {
+        Request request = view.isCalling() ? new Request.LeaveRollCall() : new Request.BeginRollCall();
+        return view.isPressing() && !view.focus().help() ? Optional.of(new Command.Ask(request)) : Optional.empty();
+    }
+
+    /** A touch where one is asked for. */
+    private static Optional<Command> press(View view, int key) {
+        Request request =
+                view.session().lead().called().<Request>map(Request.Touch::new).orElseGet(() -> new Request.Press(key));
+        return view.setting().simulated() ? whilePressing(view, request) : Optional.empty();
+    }
+
+    /** The chosen finding is: any of its suspects may have been what was repaired. */
+    private static Optional<Command> repaired(View view) {
+        return view.chosen().filter(finding -> view.takesBack()).map(finding -> {
+            List<String> codes = finding.suspects().stream()
+                    .map(suspect -> suspect.fault().code(view.plan()))
+                    .toList();
+            return new Command.Ask(new Request.Repaired(codes.get(0), codes.subList(1, codes.size())));
+        });
     }
 
     private static Optional<Command> whilePressing(View view, Request request) {

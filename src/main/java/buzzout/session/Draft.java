@@ -1,5 +1,6 @@
 package buzzout.session;
 
+import buzzout.circuit.Fault;
 import buzzout.circuit.Pairs;
 import buzzout.probe.Identity;
 import java.util.ArrayList;
@@ -19,6 +20,9 @@ final class Draft {
     boolean everyKeyPressed;
     OptionalInt called;
     Lead lead;
+    Optional<RollCall> rollCall;
+    final List<Fault> repairs;
+    Optional<Press> slip;
     Optional<String> linkTrouble;
     long lostChanges;
     long garbledLines;
@@ -34,6 +38,9 @@ final class Draft {
         everyKeyPressed = before.everyKeyPressed();
         called = before.called();
         lead = before.lead();
+        rollCall = before.rollCall();
+        repairs = new ArrayList<>(before.repairs());
+        slip = before.slip();
         linkTrouble = before.linkTrouble();
         lostChanges = before.lostChanges();
         garbledLines = before.garbledLines();
@@ -64,6 +71,9 @@ final class Draft {
                 everyKeyPressed,
                 called,
                 lead,
+                rollCall,
+                repairs,
+                slip,
                 linkTrouble,
                 lostChanges,
                 garbledLines);

@@ -45,7 +45,7 @@ class NextStepsTest {
         }
 
         double effort() {
-            return (presses * Effort.PRESS + touches * Effort.TOUCH) / boards;
+            return (presses * Labour.PRESS + touches * Labour.TOUCH) / boards;
         }
 
         @Override
@@ -132,7 +132,8 @@ class NextStepsTest {
             } else if (step instanceof Step.Touch touch) {
                 tally.touches++;
                 Pairs met = circuit.touching(touch.joint()).quiet().low();
-                seen.add(new Observation(new Hands.Touch(touch.joint()), quiet.plus(met)));
+                seen.add(new Observation(
+                        new Hands.Touch(touch.joint().net(PLAN), touch.joint().place(PLAN)), quiet.plus(met)));
             } else {
                 break; // Only a meter helps.
             }

@@ -2,21 +2,23 @@ package buzzout.diagnosis;
 
 import buzzout.circuit.Circuit;
 import buzzout.circuit.Fault;
+import buzzout.circuit.Layout;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
-import buzzout.plan.Joint;
 import buzzout.plan.Key;
-import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import buzzout.session.Evidence;
 import buzzout.session.Observation;
 import buzzout.session.Observation.Hands;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Evidence from a faulty board in the hands of all sorts of people; a doubtful level reads either way. */
 final class SeededEvidence {
@@ -33,10 +35,14 @@ final class SeededEvidence {
         FREE_TO_THE_END,
         FREE_AND_CALLED,
         TOUCHED,
-        FREE_AND_TOUCHED
+        TOGETHER,
+        FLEXED
     }
 
     private final Random random;
+    private final Plan plan;
+    private final Layout layout;
+    private final Collection<? extends Fault> faults;
     private final Circuit circuit;
     private final Reading quietReading;
     private final Pairs quiet;
@@ -45,6 +51,9 @@ final class SeededEvidence {
 
     private SeededEvidence(Random random, Plan plan, Collection<? extends Fault> faults) {
         this.random = random;
+        this.plan = plan;
+        this.faults = faults;
+        layout = new Layout(plan);
         circuit = Circuit.of(plan, faults);
         quietReading = circuit.quiet();
         quiet = seen(quietReading);
@@ -92,11 +101,18 @@ final class SeededEvidence {
             }
             case TOUCHED -> {
                 keys.subList(0, some).forEach(key -> call(key, key));
-                touchSome();
+                touch();
+                touch();
             }
-            case FREE_AND_TOUCHED -> {
-                keys.subList(0, some).forEach(this::playFreely);
-                touchSome();
+            case TOGETHER -> {
+                keys.subList(0, some).forEach(key -> call(key, key));
+                holdTogether();
+            }
+            case FLEXED -> {
+                keys.subList(0, some).forEach(key -> call(key, key));
+                for (int time = 0; time < 4; time++) {
+                    keys.subList(0, some).forEach(this::flex);
+                }
             }
             case FREE_AND_CALLED -> {
                 keys.subList(0, some).forEach(key -> call(key, key));
@@ -108,25 +124,31 @@ final class SeededEvidence {
         }
     }
 
-    /** One to four joints; now and then another joint is touched, or the tip makes no contact. */
-    private void touchSome() {
-        for (int touches = 1 + random.nextInt(4); touches > 0; touches--) {
-            Joint meant = anyJoint();
-            Joint touched = random.nextInt(6) == 0 ? anyJoint() : meant;
-            Pairs seen = random.nextInt(6) == 0
-                    ? Pairs.NONE
-                    : seen(circuit.touching(touched).quiet());
-            observe(new Hands.Touch(meant), seen);
-        }
-    }
-
-    private Joint anyJoint() {
-        NetKind kind = random.nextBoolean() ? NetKind.ROW : NetKind.COLUMN;
-        return new Joint(keys.get(random.nextInt(keys.size())).index(), kind);
-    }
-
     private void call(Key key, Key pressed) {
         observe(new Hands.Meant(key.index()), seen(circuit.pressed(pressed)));
+    }
+
+    private void touch() {
+        int net = random.nextInt(plan.nets().size());
+        int joint = random.nextInt(plan.nets().get(net).joints().size());
+        observe(
+                new Hands.Touch(net, joint),
+                seen(Circuit.of(layout, faults).touching(net, joint).quiet()));
+    }
+
+    private void holdTogether() {
+        Set<Integer> together = new TreeSet<>();
+        BitSet held = new BitSet();
+        for (Key key : keys.subList(0, Math.min(3, keys.size()))) {
+            together.add(key.index());
+            held.set(key.index());
+        }
+        observe(new Hands.Together(together), seen(circuit.read(held)));
+    }
+
+    private void flex(Key key) {
+        Pairs seen = random.nextInt(30) == 0 ? Pairs.NONE : seen(circuit.pressed(key));
+        observe(new Hands.Flexed(key.index()), seen);
     }
 
     private void playFreely(Key key) {

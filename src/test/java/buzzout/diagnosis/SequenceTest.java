@@ -97,7 +97,7 @@ class SequenceTest {
         for (int cut = 1; cut < links; cut++) {
             int joint = cut;
             tests.add(new Sequence.Test(
-                    Effort.TOUCH,
+                    Labour.TOUCH,
                     IntStream.range(0, links)
                             .mapToObj(state -> order.indexOf(state) < joint ? 5 : 9)
                             .toList()));
@@ -105,14 +105,14 @@ class SequenceTest {
         for (int link = 0; link < links; link++) {
             int at = link;
             tests.add(new Sequence.Test(
-                    Effort.READING,
+                    Labour.READING,
                     IntStream.range(0, links)
                             .mapToObj(state -> state == at ? 1 : 0)
                             .toList()));
         }
         java.util.Collections.shuffle(tests, random);
         double[] inOrder = order.stream().mapToDouble(state -> weights[state]).toArray();
-        double optimum = Effort.TOUCH
+        double optimum = Labour.TOUCH
                 * AlphabeticTable.cost(inOrder)
                 / Arrays.stream(weights).sum();
         Sequence sequence = new Sequence(weights, tests, UNTOLD);

@@ -41,7 +41,8 @@ class SettleTest {
                 seen.add(new Observation(new Hands.Meant(press.key()), quiet.plus(answer)));
             } else if (step instanceof Step.Touch touch) {
                 Pairs met = circuit.touching(touch.joint()).quiet().low();
-                seen.add(new Observation(new Hands.Touch(touch.joint()), quiet.plus(met)));
+                seen.add(new Observation(
+                        new Hands.Touch(touch.joint().net(PLAN), touch.joint().place(PLAN)), quiet.plus(met)));
             } else {
                 break;
             }

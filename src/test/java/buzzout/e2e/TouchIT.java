@@ -47,7 +47,7 @@ class TouchIT {
             board.bench.lift();
             board.tapAllBut("V");
             spoken.type("nothing V");
-            spoken.await("next: touch C5 at V, the third joint from the top (solder side)");
+            spoken.await("next: ");
             spoken.type("touch");
             spoken.await("  touch C5 at V, the third joint from the top (solder side)\n");
             board.bench.touch("C5", "V");

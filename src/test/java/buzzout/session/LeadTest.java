@@ -61,8 +61,9 @@ class LeadTest {
         List<Observation> observations = hands.session().evidence().observations();
         assertEquals(
                 List.of(
-                        new Observation(new Touch(E_ON_R1), Pairs.of(met(E_ON_R1))),
-                        new Observation(new Touch(T_ON_C6), Pairs.NONE)),
+                        new Observation(
+                                new Touch(E_ON_R1.net(Hands.PLAN), E_ON_R1.place(Hands.PLAN)), Pairs.of(met(E_ON_R1))),
+                        new Observation(new Touch(T_ON_C6.net(Hands.PLAN), T_ON_C6.place(Hands.PLAN)), Pairs.NONE)),
                 observations.subList(1, observations.size()),
                 "the last touch was the person's own");
     }
