@@ -170,6 +170,15 @@ static bool command(char *line) {
         if (!known) return say("error no key %s", key), true;
         press(key, false);
         begin(key, 2 * first, strtoull(word[3], NULL, 10) * CYCLES_PER_MICRO);
+    } else if (strcmp(verb, "touch") == 0 && words == 3) {
+        bool touched = board_touch(probe.board, key, word[2]);
+        if (!touched) return say("error no joint %s %s, or no spare pin", key, word[2]), true;
+        controller_board_changed(&probe);
+        say("ok");
+    } else if (strcmp(verb, "lift") == 0 && words == 1) {
+        board_lift(probe.board);
+        controller_board_changed(&probe);
+        say("ok");
     } else if (strcmp(verb, "wait") == 0 && words == 2) {
         begin("", 0, strtoull(key, NULL, 10) * 1000 * CYCLES_PER_MICRO);
     } else if (strcmp(verb, "load") == 0 && words == 2) {
@@ -190,8 +199,8 @@ static bool command(char *line) {
         say("ok");
         return false;
     } else {
-        say("error no such command: press KEY, release KEY, tap KEY MILLIS, bounce KEY COUNT MICROS, wait MILLIS, "
-            "load FILE, unplug, replug, reset, stats, quit");
+        say("error no such command: press KEY, release KEY, tap KEY MILLIS, bounce KEY COUNT MICROS, "
+            "touch NET KEY, lift, wait MILLIS, load FILE, unplug, replug, reset, stats, quit");
     }
     return true;
 }

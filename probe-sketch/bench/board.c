@@ -22,11 +22,14 @@ typedef struct {
 } names;
 
 struct board {
-    names nodes, keys;
+    names nodes, keys, joints;  // a joint is named by its net and its key
     parts wires, diodes;
     parts grounds, leds;  // from is the node
+    int *jointNode;       // by joint
     bool *pressed;        // by key
     int nodeOf[PINS];     // -1 where nothing is joined
+    int spare;            // the flying lead's pin, or -1
+    int touched;          // the node that the flying lead touches, or -1
     bool betweenReadsLow;
     pins low[PINS];
     pins grounded;
@@ -88,6 +91,7 @@ static void solve(board *b) {
         part w = b->wires.list[i];
         if (w.key < 0 || b->pressed[w.key]) parent[lump(parent, w.from)] = lump(parent, w.to);
     }
+    if (b->touched >= 0) parent[lump(parent, b->nodeOf[b->spare])] = lump(parent, b->touched);
     memset(b->low, 0, sizeof b->low);
     memset(&b->grounded, 0, sizeof b->grounded);
     int limit = b->betweenReadsLow ? UNREACHED - 1 : 1;
@@ -111,6 +115,19 @@ static void solve(board *b) {
     free(fewest);
 }
 
+/** A net's name has no space, so that the two together name one joint. */
+static void joint_name(char *name, const char *net, const char *key) {
+    snprintf(name, LONGEST_NAME, "%.20s %.26s", net, key);
+}
+
+static void add_joint(board *b, const char *net, const char *key, int node) {
+    char name[LONGEST_NAME];
+    joint_name(name, net, key);
+    int joint = named(&b->joints, name, true);
+    b->jointNode = grow(b->jointNode, joint, sizeof *b->jointNode);
+    b->jointNode[joint] = node;
+}
+
 /** Takes one line of a wiring file in; false with a sentence in why. */
 static bool take_line(board *b, char *line, char *why, size_t size) {
     line[strcspn(line, "#\r\n")] = 0;
@@ -122,21 +139,26 @@ static bool take_line(board *b, char *line, char *why, size_t size) {
     }
     if (words == 0) return true;
     const char *verb = word[0];
-    int wanted = strcmp(verb, "switch") == 0                                                            ? 4
-                 : strcmp(verb, "pin") == 0 || strcmp(verb, "wire") == 0 || strcmp(verb, "diode") == 0 ? 3
-                 : strcmp(verb, "ground") == 0 || strcmp(verb, "led") == 0                             ? 2
-                                                                                                       : 0;
+    bool isPin = strcmp(verb, "pin") == 0, isSpare = strcmp(verb, "spare") == 0;
+    bool isJoint = strcmp(verb, "joint") == 0;
+    int wanted = isJoint || strcmp(verb, "switch") == 0                                            ? 4
+                 : isPin || isSpare || strcmp(verb, "wire") == 0 || strcmp(verb, "diode") == 0 ? 3
+                 : strcmp(verb, "ground") == 0 || strcmp(verb, "led") == 0                     ? 2
+                                                                                               : 0;
     if (wanted == 0) {
-        return snprintf(why, size, "\"%s\" is none of pin, wire, diode, switch, ground, led", verb), false;
+        return snprintf(why, size, "\"%s\" is none of pin, spare, joint, wire, diode, switch, ground, led", verb),
+               false;
     }
     if (words != wanted) return snprintf(why, size, "%s takes %d words after it, not %d", verb, wanted - 1, words - 1), false;
-    if (verb[0] == 'p') {
+    if (isPin || isSpare) {
         int pin = pin_number(word[1]);
         if (pin < 0) return snprintf(why, size, "\"%s\" is no pin; pins are named like F4", word[1]), false;
         if (b->nodeOf[pin] >= 0) return snprintf(why, size, "pin %s is joined twice; use wire for more", word[1]), false;
         b->nodeOf[pin] = named(&b->nodes, word[2], true);
+        if (isSpare) b->spare = pin;
         return true;
     }
+    if (isJoint) return add_joint(b, word[1], word[2], named(&b->nodes, word[3], true)), true;
     int last = named(&b->nodes, word[words - 1], true);
     int before = words > 2 ? named(&b->nodes, word[words - 2], true) : last;
     switch (verb[0]) {
@@ -156,6 +178,7 @@ board *board_read(const char *path, bool betweenReadsLow, char *error, size_t si
     if (b == NULL) abort();
     b->betweenReadsLow = betweenReadsLow;
     for (int pin = 0; pin < PINS; pin++) b->nodeOf[pin] = -1;
+    b->spare = b->touched = -1;
     char line[512], why[256];
     bool good = true;
     for (int number = 1; good && fgets(line, sizeof line, file) != NULL; number++) {
@@ -174,6 +197,8 @@ void board_free(board *b) {
     if (b == NULL) return;
     free(b->nodes.list);
     free(b->keys.list);
+    free(b->joints.list);
+    free(b->jointNode);
     free(b->wires.list);
     free(b->diodes.list);
     free(b->grounds.list);
@@ -194,6 +219,21 @@ void board_hold_like(board *b, const board *other) {
     for (int key = 0; key < other->keys.count; key++) {
         if (other->pressed[key]) board_press(b, other->keys.list[key], true);
     }
+}
+
+bool board_touch(board *b, const char *net, const char *key) {
+    char name[LONGEST_NAME];
+    joint_name(name, net, key);
+    int joint = named(&b->joints, name, false);
+    if (joint < 0 || b->spare < 0) return false;
+    b->touched = b->jointNode[joint];
+    solve(b);
+    return true;
+}
+
+void board_lift(board *b) {
+    b->touched = -1;
+    solve(b);
 }
 
 bool board_has(const board *b, const char *key) { return named((names *)&b->keys, key, false) >= 0; }

@@ -27,6 +27,10 @@ void board_hold_like(board *b, const board *other);
 bool board_has(const board *b, const char *key);
 bool board_pressed(const board *b, const char *key);
 
+/** Holds the flying lead of the spare pin against the joint of a net at a key; false when the board has none. */
+bool board_touch(board *b, const char *net, const char *key);
+void board_lift(board *b);
+
 /** The pins that read low while one pin is driven low, and those that do whatever is driven. */
 const pins *board_low(const board *b, int driven);
 const pins *board_grounded(const board *b);

@@ -75,6 +75,19 @@ answer 'press Q' 'ok'
 hear '+ 11 * ? ?\*????'
 hear '+ 12 * ? ?\*????'
 
+printf 'pin F4 row\nspare B0 lead\njoint R1 Q row\nswitch Q column row\n' > "$folder/led"
+answer 'touch R1 Q' 'error no joint R1 Q, or no spare pin'
+answer "load $folder/led" 'ok'
+hear '- 13 * ? ?\*????'
+hear '- 14 * ? ?\*????'
+answer 'touch R1 W' 'error no joint R1 W, or no spare pin'
+answer 'touch R1 Q' 'ok'
+hear '+ 15 * ? ?\*????'
+hear '+ 16 * ? ?\*????'
+answer 'lift' 'ok'
+hear '- 17 * ? ?\*????'
+hear '- 18 * ? ?\*????'
+
 exec 5>&-
 answer 'unplug' 'ok'
 test ! -e "$folder/tty" || fail "the link outlives the unplugging"

@@ -1,6 +1,8 @@
 package buzzout.circuit;
 
+import buzzout.plan.Joint;
 import buzzout.plan.Key;
+import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -8,7 +10,6 @@ import java.util.BitSet;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /**
  * A board's conduction, ready to be asked what a sweep reads while some keys are held.
@@ -30,6 +31,23 @@ public final class Circuit {
     private final BitSet stuck;
     /** The same board at the moments when all that is loose is open. */
     private final Optional<Circuit> atWorst;
+
+    /** The same circuit with two nodes joined by one more wire. */
+    private Circuit(Circuit circuit, int node, int other) {
+        wiring = circuit.wiring;
+        sureDiodes = circuit.sureDiodes;
+        pins = circuit.pins;
+        stuck = circuit.stuck;
+        lumpOf = circuit.lumpOf.clone();
+        pinsOn = circuit.pinsOn.clone();
+        atWorst = circuit.atWorst.map(worst -> new Circuit(worst, node, other));
+        int from = lumpOf[node];
+        int to = lumpOf[other];
+        if (from != to) {
+            Arrays.setAll(lumpOf, each -> lumpOf[each] == from ? to : lumpOf[each]);
+            pinsOn[to] |= pinsOn[from];
+        }
+    }
 
     private Circuit(Wiring wiring, Optional<Circuit> atWorst) {
         this.atWorst = atWorst;
@@ -55,34 +73,40 @@ public final class Circuit {
 
     /** The same, for the many circuits of one plan. */
     public static Circuit of(Layout layout, Collection<? extends Fault> faults) {
-        return of(layout, faults, wiring -> {});
-    }
-
-    /**
-     * While the flying lead, on the spare pin, touches a joint.
-     *
-     * @param joint its place in the net's solder order
-     * @throws IllegalArgumentException if the plan has no spare pin
-     */
-    public static Circuit touched(Layout layout, Collection<? extends Fault> faults, int net, int joint) {
-        return of(layout, faults, wiring -> wiring.touch(net, joint));
-    }
-
-    private static Circuit of(Layout layout, Collection<? extends Fault> faults, Consumer<Wiring> atHand) {
         Wiring wiring = Wiring.of(layout, faults);
-        atHand.accept(wiring);
         if (wiring.loose().isEmpty()) {
             return new Circuit(wiring, Optional.empty());
         }
         List<Fault> worst = new ArrayList<>(faults);
         worst.removeIf(fault -> fault.kind() == FaultKind.COMES_AND_GOES);
         worst.addAll(wiring.loose());
-        return new Circuit(wiring, Optional.of(of(layout, worst, atHand)));
+        return new Circuit(wiring, Optional.of(of(layout, worst)));
     }
 
     /** Whether something conducts only at times. */
     public boolean isLoose() {
         return atWorst.isPresent();
+    }
+
+    /**
+     * The same board while the flying lead touches a joint.
+     *
+     * @throws java.util.NoSuchElementException if the plan has no spare pin
+     */
+    public Circuit touching(Joint joint) {
+        int lead = wiring.plan().sparePinIndex().orElseThrow();
+        Key key = wiring.plan().keys().get(joint.key());
+        return new Circuit(this, lead, wiring.joint(key, joint.kind()));
+    }
+
+    /**
+     * The same, with the joint as its place in its net's solder order.
+     *
+     * @throws java.util.NoSuchElementException if the plan has no spare pin
+     */
+    public Circuit touching(int net, int joint) {
+        Net on = wiring.plan().nets().get(net);
+        return touching(new Joint(on.joints().get(joint), on.kind()));
     }
 
     /** The sweep with no key pressed. */

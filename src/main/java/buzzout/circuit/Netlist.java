@@ -1,6 +1,7 @@
 package buzzout.circuit;
 
 import buzzout.plan.Key;
+import buzzout.plan.Net;
 import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import java.util.BitSet;
@@ -10,7 +11,8 @@ import java.util.List;
 /**
  * A board's parts and nodes as text, one part on each line.
  *
- * <p>{@code pin F4 n0} names the node of a controller's pin; {@code wire n0 n1} always conducts; {@code diode n2 n3}
+ * <p>{@code pin F4 n0} names the node of a controller's pin, {@code spare B7 n16} that of the flying lead's pin, and
+ * {@code joint R2 E n30} that of the joint of a net at a key, for the lead to touch; {@code wire n0 n1} always conducts; {@code diode n2 n3}
  * conducts from the first node to the second; {@code switch KEY n4 n5} conducts while the key is pressed; {@code ground
  * n7} and {@code led n7} tie a node to ground, or load it with a LED to ground. A last line {@code # loose CODE} names each
  * piece that is open only at times; it is written as it conducts.
@@ -32,10 +34,13 @@ public final class Netlist {
     private String written() {
         List<String> pins = plan.pins();
         for (int pin = 0; pin < pins.size(); pin++) {
-            line("pin", pins.get(pin), node(pin));
+            line(pin < plan.nets().size() ? "pin" : "spare", pins.get(pin), node(pin));
         }
         wiring.forEachWire((node, other) -> line("wire", node(node), node(other)));
         plan.keys().forEach(this::key);
+        if (plan.sparePin().isPresent()) {
+            plan.nets().forEach(this::joints);
+        }
         BitSet dragged = wiring.draggedPins();
         dragged.stream().forEach(pin -> line("led", node(pin)));
         line("ground", node(wiring.layout().ground));
@@ -62,6 +67,13 @@ public final class Netlist {
             line("diode", node(inside), node(end));
         } else {
             line("diode", node(end), node(inside));
+        }
+    }
+
+    private void joints(Net net) {
+        for (int index : net.joints()) {
+            Key key = plan.keys().get(index);
+            line("joint", net.name(), key.name(), node(wiring.joint(key, net.kind())));
         }
     }
 

@@ -103,14 +103,6 @@ public final class Wiring {
         extraWires.add(new int[] {node, other});
     }
 
-    /** Joins the spare pin to a joint, by its place in the net's solder order. */
-    public void touch(int net, int joint) {
-        if (plan().sparePin().isEmpty()) {
-            throw new IllegalArgumentException("no spare pin to touch with");
-        }
-        join(plan().nets().size(), layout.firstJoint[net] + joint);
-    }
-
     /** Ties a pin to ground, so that it reads low whatever is driven. */
     public void groundPin(int net) {
         grounded.set(net);

@@ -77,8 +77,11 @@ final class Bench {
         calling.due(now.session(), nowMillis).ifPresent(call -> take(List.of(new Event.ByPerson(nowMillis, call))));
     }
 
-    /** Weighs the evidence, where there is any that is new: at a glance first, then as thoroughly as time allows. */
-    void weigh() {
+    /**
+     * Weighs the evidence, where there is any that is new: at a glance first, then as thoroughly as time allows. Says
+     * whether all that is in the session is weighed.
+     */
+    boolean weigh() {
         Evidence evidence = now.session().evidence();
         if (!evidence.equals(weighed)) {
             weighed = evidence;
@@ -88,6 +91,7 @@ final class Bench {
             engine.ponder(evidence, () -> !now.session().evidence().equals(evidence))
                     .ifPresent(this::show);
         }
+        return now.session().evidence().equals(evidence) && !engine.isRough();
     }
 
     private void show(Diagnosis diagnosis) {

@@ -1,5 +1,6 @@
 package buzzout.cli;
 
+import buzzout.plan.Joint;
 import java.util.List;
 import java.util.Set;
 
@@ -10,6 +11,11 @@ interface BoardHands {
         @Override
         public void press(int key, LiveBench bench) {
             // The person presses.
+        }
+
+        @Override
+        public void touch(Joint joint) {
+            // The person has the lead in hand.
         }
 
         @Override
@@ -38,6 +44,9 @@ interface BoardHands {
 
     /** No key is held any more. */
     void letGo();
+
+    /** Holds the flying lead against a joint for a moment. */
+    void touch(Joint joint);
 
     /** Unplugs the board once the bench waits for that, mends what has one of these fault codes, and plugs it in again. */
     void repair(List<String> codes, LiveBench bench);

@@ -1,6 +1,7 @@
 package buzzout.cli;
 
 import buzzout.circuit.Fault;
+import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.probe.SimulatedBoard;
@@ -17,6 +18,7 @@ import java.util.TimerTask;
 final class DemoFingers implements BoardHands {
     private static final int HELD_MILLIS = 120;
     private static final int TOGETHER_MILLIS = 400;
+    private static final int TOUCHED_MILLIS = 700;
 
     /** By then an answer would have come. */
     private static final int ANSWER_MILLIS = 300;
@@ -93,6 +95,13 @@ final class DemoFingers implements BoardHands {
                 bench.tell(new Action.Noted(pressed.spoken() + " was pressed and nothing came: type n"));
             }
         });
+    }
+
+    @Override
+    public void touch(Joint joint) {
+        personPresses = true;
+        board.touch(joint);
+        after(TOUCHED_MILLIS, board::lift);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package buzzout.cli;
 
 import buzzout.journal.LogNotWritten;
+import buzzout.plan.Joint;
 import buzzout.probe.ProbeEvent;
 import buzzout.screen.Request;
 import buzzout.screen.Snapshot;
@@ -29,6 +30,7 @@ final class LiveBench implements Source {
 
     private final Bench bench;
     private final BoardHands hands;
+    private final TouchCalls touchCalls = new TouchCalls();
     private final BlockingQueue<Event> queue = new LinkedBlockingQueue<>();
     private final long startNanos = System.nanoTime();
     private final Semaphore unweighed = new Semaphore(0);
@@ -90,7 +92,13 @@ final class LiveBench implements Source {
         } else if (request instanceof Request.EndReadThrough) {
             tell(new Action.ReadThroughEnded());
         } else if (request instanceof Request.TakeBack) {
-            tell(new Action.TakenBack());
+            takeBack();
+        } else if (request instanceof Request.NameTouch) {
+            nameTouch();
+        } else if (request instanceof Request.MetNothing nothing) {
+            tell(new Action.TouchedNothing(nothing.joint()));
+        } else if (request instanceof Request.Touch touch) {
+            hands.touch(touch.joint());
         } else if (request instanceof Request.BeginRollCall) {
             tell(new Action.RollCallBegun());
         } else if (request instanceof Request.LeaveRollCall) {
@@ -137,6 +145,18 @@ final class LiveBench implements Source {
 
     private Session session() {
         return bench.now().session();
+    }
+
+    void takeBack() {
+        touchCalls.stop();
+        tell(new Action.TakenBack());
+    }
+
+    /** Asks for the touch that tells most; says whether there is one. */
+    boolean nameTouch() {
+        Optional<Joint> joint = touchCalls.wanted(bench.now());
+        joint.ifPresent(each -> tell(new Action.TouchCalled(each)));
+        return joint.isPresent();
     }
 
     /**
@@ -192,7 +212,9 @@ final class LiveBench implements Source {
         while (true) {
             unweighed.acquire();
             unweighed.drainPermits();
-            bench.weigh();
+            if (bench.weigh() && isUpToDate()) {
+                touchCalls.afterWeighing(bench.now()).ifPresent(joint -> tell(new Action.TouchCalled(joint)));
+            }
         }
     }
 

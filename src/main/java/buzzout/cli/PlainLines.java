@@ -1,6 +1,7 @@
 package buzzout.cli;
 
 import buzzout.diagnosis.Finding;
+import buzzout.diagnosis.NextStep;
 import buzzout.plan.Plan;
 import buzzout.report.HeldText;
 import buzzout.screen.EventLines;
@@ -26,6 +27,7 @@ final class PlainLines {
     private long toldUntil = -1;
     private Set<String> told = Set.of();
     private List<Integer> asked = List.of();
+    private String toldNext = "";
     private OptionalInt called = OptionalInt.empty();
     private Stage stage = Stage.NO_PROBE;
     private String toldToHold = "";
@@ -46,6 +48,7 @@ final class PlainLines {
             held(now.session(), lines);
             findings(now, lines);
             again(now, lines);
+            next(now, lines);
         }
         return lines;
     }
@@ -106,6 +109,15 @@ final class PlainLines {
                             .collect(Collectors.joining(", ")));
         }
         asked = again;
+    }
+
+    private void next(Snapshot now, List<String> lines) {
+        String next =
+                now.diagnosis().next().stream().map(NextStep::says).findFirst().orElse("");
+        if (!next.equals(toldNext) && !next.isEmpty()) {
+            lines.add("  next: " + next);
+        }
+        toldNext = next;
     }
 
     private static String summary(Plan plan, Finding finding) {

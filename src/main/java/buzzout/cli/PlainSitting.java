@@ -1,6 +1,8 @@
 package buzzout.cli;
 
+import buzzout.plan.Joint;
 import buzzout.plan.Key;
+import buzzout.plan.Plan;
 import buzzout.report.BounceText;
 import buzzout.screen.Ears;
 import buzzout.screen.Leaving;
@@ -26,10 +28,12 @@ final class PlainSitting {
     private static final String HELP =
             "Press keys. Type `nothing KEY` when nothing came, `all` when every key has been pressed, `back` to take the"
                     + " last back, `quit` to end. `call` calls one key after another until `leave`; `n` is enough"
-                    + " there when nothing came. `findings` numbers the findings, `repaired NUMBER` or `repaired CODE`"
-                    + " retests after a repair. Or type `read`, press each key once in reading order, eyes on the board, then"
-                    + " type `done`. `flex` begins or ends a flex check, `together` has you hold several"
-                    + " keys at once, `bounce` shows how long contacts bounced, `mute` turns the tones off or on.";
+                    + " there when nothing came. `touch` names the joint that it tells most to touch with the flying"
+                    + " lead, `touch NET KEY` is one of your own; `n` when it meets nothing. `findings` numbers the"
+                    + " findings, `repaired NUMBER` or `repaired CODE` retests after a repair. Or type `read`, press"
+                    + " each key once in reading order, eyes on the board, then type `done`. `flex` begins or ends a"
+                    + " flex check, `together` has you hold several keys at once, `bounce` shows how long contacts"
+                    + " bounced, `mute` turns the tones off or on.";
 
     private final Surroundings surroundings;
     private final LiveBench bench;
@@ -95,7 +99,13 @@ final class PlainSitting {
         } else if (line.equals("done")) {
             bench.tell(new Action.ReadThroughEnded());
         } else if (line.equals("back")) {
-            bench.tell(new Action.TakenBack());
+            bench.takeBack();
+        } else if (line.equals("touch")) {
+            if (!bench.nameTouch()) {
+                surroundings.console().say("No touch would tell anything now.");
+            }
+        } else if (line.startsWith("touch ")) {
+            touch(line.substring("touch ".length()).strip().split(" +", 2));
         } else if (line.equals("call")) {
             bench.ask(new Request.BeginRollCall());
         } else if (line.equals("leave")) {
@@ -113,10 +123,28 @@ final class PlainSitting {
         }
     }
 
+    private void touch(String[] netAndKey) {
+        Plan plan = bench.now().session().plan();
+        Optional<Joint> joint = plan.net(netAndKey[0])
+                .flatMap(net -> plan.key(netAndKey.length > 1 ? netAndKey[1] : "")
+                        .filter(key -> key.net(net.kind()) == plan.indexOf(net))
+                        .map(key -> new Joint(key.index(), net.kind())));
+        if (plan.sparePin().isEmpty()) {
+            surroundings.console().complain("The plan has no spare pin for a flying lead; give it one: spare = \"…\".");
+        } else if (joint.isPresent()) {
+            bench.tell(new Action.TouchCalled(joint.get()));
+        } else {
+            surroundings.console().complain("The plan has no such joint; type a net and one of its keys: touch R2 E.");
+        }
+    }
+
     private void nothingCame() {
-        bench.now()
-                .session()
-                .called()
+        Session session = bench.now().session();
+        if (session.lead().called().isPresent()) {
+            bench.tell(new Action.TouchedNothing(session.lead().called().get()));
+            return;
+        }
+        session.called()
                 .ifPresentOrElse(
                         key -> bench.tell(new Action.NothingCame(key)),
                         () -> surroundings.console().complain("No key is called; type `nothing KEY`."));

@@ -4,6 +4,7 @@ import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
 import buzzout.plan.Plan;
+import buzzout.session.Met;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -69,7 +70,15 @@ final class Because {
 
     /** What came of a trial, each outcome once. */
     private static List<String> trial(Case board, int trial) {
-        String tried = board.forecasts().trials().get(trial).says(board.plan());
+        Trial made = board.forecasts().trials().get(trial);
+        String tried = made.says(board.plan());
+        if (made instanceof Trial.Touch) {
+            return board.ledger().meant(board.plan().keys().size() + trial).stream()
+                    .distinct()
+                    .map(answer -> tried + " met "
+                            + met(board.plan(), board.readings().reading(answer).low()))
+                    .toList();
+        }
         return board.ledger().meant(board.plan().keys().size() + trial).stream()
                 .distinct()
                 .map(answer -> tried + ", "
@@ -127,6 +136,16 @@ final class Because {
                     + ", perhaps left out; press it once more";
         }
         return quiet(board, forecast) + ", which no known fault explains; do the quiet check once more, hands off";
+    }
+
+    /** What a touch met, such as {@code R2}, or {@code R2 through a diode}. */
+    static String met(Plan plan, Pairs pairs) {
+        Met met = Met.of(plan, pairs);
+        List<String> nets = new ArrayList<>();
+        met.bothWays().forEach(net -> nets.add(plan.nets().get(net).name()));
+        met.towards().forEach(net -> nets.add(plan.nets().get(net).name() + " through a diode"));
+        met.from().forEach(net -> nets.add(plan.nets().get(net).name() + " through a diode"));
+        return nets.isEmpty() ? "nothing" : names(nets);
     }
 
     static String pairs(Case board, int answer) {

@@ -97,12 +97,19 @@ public final class Engine {
 
     private Diagnosis diagnosis() {
         double otherPlan = OtherPlan.probability(board.ledger(), explanation);
-        List<Finding> ofStrands = strands.stream()
-                .map(strand -> strand.finding(board, explanation, exhaustive).discounted(1 - otherPlan))
+        List<Findings.Told> ofStrands = strands.stream()
+                .map(strand -> strand.told(board, explanation, exhaustive).discounted(1 - otherPlan))
                 .toList();
-        List<Finding> findings = ofStrands.stream()
-                .sorted(Comparator.comparingDouble(Finding::probability).reversed())
+        List<Findings.Told> told = ofStrands.stream()
+                .sorted(Comparator.<Findings.Told>comparingDouble(
+                                each -> each.finding().probability())
+                        .reversed())
                 .toList();
+        List<Finding> findings = told.stream().map(Findings.Told::finding).toList();
+        List<NextStep> next = NextSteps.ranked(told.stream()
+                .map(Findings.Told::settle)
+                .flatMap(Optional::stream)
+                .toList());
         double unexplored = exhaustive.isPresent()
                 ? 0
                 : strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
@@ -110,7 +117,12 @@ public final class Engine {
         if (otherPlan > OtherPlan.WORTH_TELLING) {
             troubles.add(0, OtherPlan.WARNING);
         }
-        return new Diagnosis(findings, unexplored, troubles, Again.keys(board, explanation, strands, ofStrands));
+        List<Integer> again = Again.keys(
+                board,
+                explanation,
+                strands,
+                ofStrands.stream().map(Findings.Told::finding).toList());
+        return new Diagnosis(findings, unexplored, troubles, again, next);
     }
 
     /** The faults of the best explanation that the last weighing found. */

@@ -16,10 +16,17 @@ final class Findings {
     /** Probabilities nearer than this are the same but for rounding. */
     private static final double TIE = 1e-9;
 
+    /** A finding, and what would settle it while it is not sure. */
+    record Told(Finding finding, Optional<Settle> settle) {
+        Told discounted(double by) {
+            return new Told(finding.discounted(by), settle);
+        }
+    }
+
     private Findings() {}
 
     /** Probabilities are those of the strand's own alternatives, or over all sets of faults where those were weighed. */
-    static Finding of(Case board, Hypothesis explanation, Strand strand, Optional<Exhaustive> exhaustive) {
+    static Told of(Case board, Hypothesis explanation, Strand strand, Optional<Exhaustive> exhaustive) {
         Hypothesis base = strand.base();
         Search.Result result = strand.result();
         double total = total(result);
@@ -59,12 +66,14 @@ final class Findings {
                         .mapToDouble(hypothesis ->
                                 Math.exp(hypothesis.score() - result.best().score()) / total)
                         .sum());
-        return new Finding(
+        Optional<Settle> settle = Settle.of(board, strand, suspects);
+        Finding finding = new Finding(
                 suspects,
                 otherwise,
                 Math.min(1, probability),
                 Because.of(board, strand.duties(), base.forecast()),
-                Again.sentence(board, strand, probability).or(() -> Settle.next(board, suspects, otherwise, base)));
+                Again.sentence(board, strand, probability).or(() -> settle.flatMap(Settle::best)));
+        return new Told(finding, settle);
     }
 
     private static double total(Search.Result result) {

@@ -4,6 +4,7 @@ import buzzout.circuit.Circuit;
 import buzzout.circuit.Fault;
 import buzzout.circuit.Layout;
 import buzzout.circuit.Reading;
+import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -134,6 +135,15 @@ final class Forecasts {
 
     private int answer(Circuit circuit, Reading quiet, int key) {
         return beyond(quiet, circuit.pressed(keys.get(key)));
+    }
+
+    /** What touches of these joints, tried or not, would add to the quiet sweep of a board with these faults. */
+    int[] touches(BitSet charged, List<Joint> joints) {
+        Circuit circuit = Circuit.of(layout, charges.faults(charged));
+        Reading quiet = circuit.quiet();
+        return joints.stream()
+                .mapToInt(joint -> beyond(quiet, circuit.touching(joint).quiet()))
+                .toArray();
     }
 
     private int beyond(Reading quiet, Reading now) {

@@ -1,103 +1,222 @@
 package buzzout.diagnosis;
 
+import buzzout.circuit.Fault;
+import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
-import java.util.HashMap;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 
-/** What would tell suspects apart. */
+/** What would tell the explanations of a finding apart, and at what expected effort. */
 final class Settle {
     /** A finding this sure needs no more proof before the iron. */
     private static final double SURE = 0.95;
 
-    private static final int MOST_READINGS = 2;
+    /** Explanations this much less probable than the best are not worth a step. */
+    private static final double WORTH_TELLING = 0.005;
 
     private final Case board;
-    private final List<Suspect> suspects;
-    private final Map<Suspect, Forecast> forecasts = new HashMap<>();
+    private final Hypothesis base;
+    private final List<Hypothesis> states;
+    private final Map<Step, Sequence.Test> tests = new LinkedHashMap<>();
+    private final Sequence sequence;
 
-    private Settle(Case board, Hypothesis base, List<Suspect> suspects) {
+    private Settle(Case board, Strand strand) {
         this.board = board;
-        this.suspects = suspects;
-        for (Suspect suspect : suspects) {
-            int number = board.charges().number(suspect.fault());
-            forecasts.put(suspect, board.forecasts().with(base.charged(), base.forecast(), number));
-        }
+        base = strand.base();
+        double best = strand.result().best().score();
+        states = strand.result().weighed().stream()
+                .filter(state -> Math.exp(state.score() - best) >= WORTH_TELLING)
+                .limit(Sequence.MOST_STATES)
+                .toList();
+        presses();
+        touches();
+        readings();
+        double[] weights = states.stream()
+                .mapToDouble(state -> Math.exp(state.score() - best))
+                .toArray();
+        sequence = new Sequence(weights, List.copyOf(tests.values()), Labour.UNSOLDERING);
     }
 
-    /** The press whose outcomes divide the suspects most evenly by probability; else readings with a meter. */
-    static Optional<String> next(Case board, List<Suspect> suspects, List<Suspect> otherwise, Hypothesis base) {
-        if (suspects.size() == 1 && suspects.get(0).probability() >= SURE) {
-            return Optional.empty();
-        }
-        List<Suspect> all = Stream.concat(suspects.stream(), otherwise.stream()).toList();
-        Settle settle = new Settle(board, base, all);
-        return Optional.of(settle.byPress().orElseGet(settle::byMeter));
+    /** Nothing where a finding with these suspects is sure. */
+    static Optional<Settle> of(Case board, Strand strand, List<Suspect> suspects) {
+        boolean sure = suspects.size() == 1 && suspects.get(0).probability() >= SURE;
+        return sure ? Optional.empty() : Optional.of(new Settle(board, strand));
     }
 
-    private Optional<String> byPress() {
-        Key best = null;
-        double leastDoubt = 1 - 1e-9;
-        double all = suspects.stream().mapToDouble(Suspect::probability).sum();
+    private void presses() {
         for (Key key : board.plan().keys()) {
-            int first = answer(suspects.get(0), key);
-            if (board.ledger().isNamed(key.index())
-                    || suspects.stream().allMatch(suspect -> answer(suspect, key) == first)) {
-                continue;
-            }
-            Map<Integer, List<Suspect>> outcomes = outcomes(key);
-            double doubt = outcomes.values().stream()
-                    .mapToDouble(group -> Math.pow(
-                            group.stream().mapToDouble(Suspect::probability).sum() / all, 2))
-                    .sum();
-            if (doubt < leastDoubt) {
-                leastDoubt = doubt;
-                best = key;
-            }
+            add(
+                    new Step.Press(key.index()),
+                    Labour.PRESS,
+                    state -> state.forecast().answer(key.index()));
         }
-        return Optional.ofNullable(best).map(this::press);
     }
 
-    /** The suspects by what a key would answer under each. */
-    private Map<Integer, List<Suspect>> outcomes(Key key) {
-        return suspects.stream()
-                .collect(Collectors.groupingBy(
-                        suspect -> answer(suspect, key), LinkedHashMap::new, Collectors.toList()));
+    private void touches() {
+        if (board.plan().sparePin().isEmpty()) {
+            return;
+        }
+        List<Joint> joints = joints();
+        Map<Hypothesis, int[]> read = new LinkedHashMap<>();
+        states.forEach(state -> read.put(state, board.forecasts().touches(state.charged(), joints)));
+        for (int index = 0; index < joints.size(); index++) {
+            int joint = index;
+            add(
+                    new Step.Touch(joints.get(joint)),
+                    Labour.TOUCH,
+                    state -> Objects.requireNonNull(read.get(state))[joint]);
+        }
     }
 
-    private int answer(Suspect suspect, Key key) {
-        return Objects.requireNonNull(forecasts.get(suspect)).answer(key.index());
-    }
-
-    private String press(Key key) {
-        return "press " + key.spoken() + ": "
-                + outcomes(key).entrySet().stream()
-                        .map(outcome -> (outcome.getKey() == Readings.NOTHING
-                                        ? "if nothing comes, "
-                                        : "if it closes " + Because.pairs(board, outcome.getKey()) + ", ")
-                                + says(outcome.getValue()))
-                        .collect(Collectors.joining("; "));
-    }
-
-    private String says(List<Suspect> group) {
+    /** The joints of the nets that the explanations disagree about, each net's in solder order. */
+    private List<Joint> joints() {
         Plan plan = board.plan();
-        String first = group.get(0).fault().says(plan);
-        return group.size() == 1 ? first : first + ", or " + (group.size() - 1) + " more";
+        long nets = 0;
+        for (Hypothesis state : states) {
+            nets |= added(state).stream()
+                    .mapToLong(fault -> board.charges().nets(fault))
+                    .reduce(0, (one, other) -> one | other);
+        }
+        long concerned = nets;
+        return IntStream.range(0, plan.nets().size())
+                .filter(net -> (concerned >>> net & 1) != 0)
+                .mapToObj(plan.nets()::get)
+                .flatMap(net -> net.joints().stream().map(key -> new Joint(key, net.kind())))
+                .toList();
     }
 
-    private String byMeter() {
-        Plan plan = board.plan();
-        return "unplug, then buzz out "
-                + suspects.stream()
-                        .map(suspect -> suspect.fault().meter(plan))
-                        .distinct()
-                        .limit(MOST_READINGS)
-                        .collect(Collectors.joining("; and "));
+    private void readings() {
+        Set<String> places = new LinkedHashSet<>();
+        states.forEach(state -> faults(state).forEach(fault -> places.add(fault.meter(board.plan()))));
+        for (String place : places) {
+            add(
+                    new Step.Measure(place),
+                    Labour.READING,
+                    state -> faults(state).stream()
+                                    .anyMatch(fault -> fault.meter(board.plan()).equals(place))
+                            ? 1
+                            : 0);
+        }
+    }
+
+    private interface Outcome {
+        int in(Hypothesis state);
+    }
+
+    /** Keeps a step that has not the same outcome everywhere. */
+    private void add(Step step, double effort, Outcome outcome) {
+        List<Integer> outcomes = states.stream().map(outcome::in).toList();
+        if (outcomes.stream().distinct().count() > 1) {
+            tests.put(step, new Sequence.Test(effort, outcomes));
+        }
+    }
+
+    Set<Step> steps() {
+        return tests.keySet();
+    }
+
+    double effortOf(Step step) {
+        return Objects.requireNonNull(tests.get(step)).effort();
+    }
+
+    /** The expected effort until one explanation is left. */
+    double effort() {
+        return sequence.effort();
+    }
+
+    double effortWithFirst(Step step) {
+        return sequence.effortWithFirst(Objects.requireNonNull(tests.get(step)));
+    }
+
+    /** The best step, or where to look closely if nothing tells the explanations apart. */
+    Optional<String> best() {
+        Optional<Step> best = tests.keySet().stream().min(java.util.Comparator.comparingDouble(this::effortWithFirst));
+        return best.map(this::says)
+                .or(() -> faults(states.get(0)).stream().findFirst().map(fault -> byMeter(fault.meter(board.plan()))));
+    }
+
+    private String says(Step step) {
+        return does(step) + ": " + tells(step);
+    }
+
+    private static String byMeter(String where) {
+        return "unplug, then buzz out " + where;
+    }
+
+    /** What to do, such as {@code press Q}. */
+    String does(Step step) {
+        if (step instanceof Step.Press press) {
+            return "press " + board.plan().keys().get(press.key()).spoken();
+        } else if (step instanceof Step.Touch touch) {
+            return "touch " + touch.joint().says(board.plan());
+        }
+        return byMeter(places((Step.Measure) step)[0]);
+    }
+
+    /** What each outcome would mean. */
+    String tells(Step step) {
+        if (step instanceof Step.Press) {
+            return outcomes(
+                    step,
+                    answer -> answer == Readings.NOTHING
+                            ? "if nothing comes, "
+                            : "if it closes " + Because.pairs(board, answer) + ", ");
+        } else if (step instanceof Step.Touch) {
+            return outcomes(
+                    step,
+                    answer -> "if the lead meets "
+                            + Because.met(
+                                    board.plan(),
+                                    board.readings().reading(answer).low()) + ", ");
+        }
+        return places((Step.Measure) step)[1];
+    }
+
+    /** A reading's place and its meaning stand on both sides of a colon. */
+    private static String[] places(Step.Measure measure) {
+        return measure.where().split(": ", 2);
+    }
+
+    private interface Words {
+        String of(int outcome);
+    }
+
+    private String outcomes(Step step, Words words) {
+        List<Integer> outcomes = Objects.requireNonNull(tests.get(step)).outcomes();
+        return outcomes.stream()
+                .distinct()
+                .map(outcome -> words.of(outcome)
+                        + meaning(IntStream.range(0, outcomes.size())
+                                .filter(state -> outcomes.get(state).equals(outcome))
+                                .mapToObj(states::get)
+                                .toList()))
+                .collect(Collectors.joining("; "));
+    }
+
+    private String meaning(List<Hypothesis> group) {
+        String first = faults(group.get(0)).stream()
+                .map(fault -> fault.says(board.plan()))
+                .collect(Collectors.joining(" and "));
+        String named = first.isEmpty() ? "what was seen was a slip" : first;
+        return group.size() == 1 ? named : named + ", or " + (group.size() - 1) + " more";
+    }
+
+    private List<Fault> faults(Hypothesis state) {
+        return board.charges().faults(added(state));
+    }
+
+    private BitSet added(Hypothesis state) {
+        BitSet added = (BitSet) state.charged().clone();
+        added.andNot(base.charged());
+        return added;
     }
 }

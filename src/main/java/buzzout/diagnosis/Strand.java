@@ -26,7 +26,7 @@ record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result
         return new Strand(fault, base, duties, Search.all(board, base, focus, explanation, effort));
     }
 
-    Finding finding(Case board, Hypothesis explanation, Optional<Exhaustive> exhaustive) {
+    Findings.Told told(Case board, Hypothesis explanation, Optional<Exhaustive> exhaustive) {
         return Findings.of(board, explanation, this, exhaustive);
     }
 

@@ -67,7 +67,7 @@ sealed interface Trial {
     record Touch(int net, int joint) implements Trial {
         @Override
         public Reading reading(Layout layout, Collection<? extends Fault> faults) {
-            return Circuit.touched(layout, faults, net, joint).quiet();
+            return Circuit.of(layout, faults).touching(net, joint).quiet();
         }
 
         @Override
@@ -78,7 +78,7 @@ sealed interface Trial {
         @Override
         public String says(Plan plan) {
             Key key = plan.keys().get(plan.nets().get(net).joints().get(joint));
-            return "with the flying lead on the " + key.spoken() + " joint of "
+            return "the flying lead on the " + key.spoken() + " joint of "
                     + plan.nets().get(net).name();
         }
     }

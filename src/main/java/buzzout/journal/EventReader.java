@@ -3,6 +3,8 @@ package buzzout.journal;
 import buzzout.circuit.Catalogue;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
+import buzzout.plan.Joint;
+import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import buzzout.probe.Identity;
 import buzzout.probe.ProbeEvent;
@@ -18,6 +20,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** A line of a log as an event; the reverse of {@link EventWriter}, for lines that people wrote too. */
 final class EventReader {
@@ -120,6 +123,8 @@ final class EventReader {
             case "roll-call-left" -> new Action.RollCallLeft();
             case "called" -> new Action.Called(key(fields));
             case "nothing-came" -> new Action.NothingCame(key(fields));
+            case "touch-called" -> new Action.TouchCalled(joint(fields));
+            case "touched-nothing" -> new Action.TouchedNothing(joint(fields));
             case "all-pressed" -> new Action.AllPressed();
             case "read-through-begun" -> new Action.ReadThroughBegun();
             case "read-through-ended" -> new Action.ReadThroughEnded();
@@ -182,6 +187,21 @@ final class EventReader {
         return plan.key(name)
                 .orElseThrow(() -> new UnusableLine("the plan has no key " + Fields.quoted(name)))
                 .index();
+    }
+
+    private Joint joint(Fields fields) throws UnusableLine {
+        if (plan.sparePin().isEmpty()) {
+            throw new UnusableLine(fields.owner() + " needs a plan with a spare pin");
+        }
+        int key = key(fields);
+        String keyName = fields.text("key");
+        String name = fields.text("net");
+        return Stream.of(NetKind.values())
+                .map(kind -> new Joint(key, kind))
+                .filter(joint -> plan.nets().get(joint.net(plan)).name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new UnusableLine(
+                        "the key " + Fields.quoted(keyName) + " is not on a net " + Fields.quoted(name)));
     }
 
     private String fault(String code) throws UnusableLine {

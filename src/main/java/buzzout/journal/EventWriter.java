@@ -2,6 +2,7 @@ package buzzout.journal;
 
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
+import buzzout.plan.Joint;
 import buzzout.plan.Plan;
 import buzzout.probe.Identity;
 import buzzout.probe.ProbeEvent;
@@ -101,6 +102,10 @@ final class EventWriter {
         } else if (action instanceof Action.NothingCame nothing) {
             line.addProperty("event", "nothing-came");
             line.addProperty("key", key(nothing.key()));
+        } else if (action instanceof Action.TouchCalled touch) {
+            put(line, "touch-called", touch.joint());
+        } else if (action instanceof Action.TouchedNothing nothing) {
+            put(line, "touched-nothing", nothing.joint());
         } else if (action instanceof Action.AllPressed) {
             line.addProperty("event", "all-pressed");
         } else if (action instanceof Action.ReadThroughBegun) {
@@ -140,6 +145,12 @@ final class EventWriter {
             all.add(keys);
         }
         return all;
+    }
+
+    private void put(JsonObject line, String word, Joint joint) {
+        line.addProperty("event", word);
+        line.addProperty("net", plan.nets().get(joint.net(plan)).name());
+        line.addProperty("key", key(joint.key()));
     }
 
     private String pin(int index) {

@@ -78,6 +78,11 @@ public record Plan(
                 .toList();
     }
 
+    /** The place of the spare pin in {@link #pins()}, where there is one. */
+    public OptionalInt sparePinIndex() {
+        return sparePin.isPresent() ? OptionalInt.of(nets.size()) : OptionalInt.empty();
+    }
+
     /** The place of a pin in {@link #pins()}. */
     public OptionalInt pinIndex(String pin) {
         int index = pins().indexOf(pin);

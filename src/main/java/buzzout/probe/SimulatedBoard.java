@@ -5,12 +5,14 @@ import buzzout.circuit.Fault;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
+import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A board with a probe that exists only here, and speaks the same bytes as the sketch. In simulated time a read does not
@@ -30,6 +32,7 @@ public final class SimulatedBoard implements LinkSource {
     private final SimulatedSketch sketch;
     private byte[] output = new byte[0];
     private Circuit circuit;
+    private Optional<Joint> lead = Optional.empty();
     private boolean betweenReadsLow;
     private long rewiredAt = NEVER;
     private long sweptAt;
@@ -80,6 +83,23 @@ public final class SimulatedBoard implements LinkSource {
 
     public void release(Key key) {
         move(key, false);
+    }
+
+    /** Holds the flying lead against a joint; where it was, it is no more. */
+    public void touch(Joint joint) {
+        hold(Optional.of(joint));
+    }
+
+    /** Takes the flying lead away. */
+    public void lift() {
+        hold(Optional.empty());
+    }
+
+    private synchronized void hold(Optional<Joint> joint) {
+        run();
+        lead = joint;
+        rewiredAt = time.micros();
+        notifyAll();
     }
 
     /** From now on this key bounces so long, in microseconds, each time that it moves. */
@@ -191,7 +211,8 @@ public final class SimulatedBoard implements LinkSource {
     private Pairs sweep(long now) {
         rewiredAt = NEVER;
         sweptAt = now;
-        Reading reading = circuit.read(contacts.closedAt(now));
+        Circuit touched = lead.map(circuit::touching).orElse(circuit);
+        Reading reading = touched.read(contacts.closedAt(now));
         boolean conducts = betweenReadsLow || (circuit.isLoose() && now / LOOSE_MICROS % 2 == 1);
         Pairs planned = conducts ? reading.low().plus(reading.between()) : reading.low();
         List<String> pins = plan.pins();

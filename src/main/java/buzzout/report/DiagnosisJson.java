@@ -2,6 +2,8 @@ package buzzout.report;
 
 import buzzout.circuit.Fault;
 import buzzout.diagnosis.Finding;
+import buzzout.diagnosis.NextStep;
+import buzzout.diagnosis.Step;
 import buzzout.diagnosis.Suspect;
 import buzzout.journal.LogProblem;
 import buzzout.journal.OneLineJson;
@@ -51,6 +53,9 @@ public final class DiagnosisJson {
         JsonArray findings = new JsonArray();
         outcome.diagnosis().findings().forEach(finding -> findings.add(finding(plan, finding)));
         document.add("findings", findings);
+        JsonArray next = new JsonArray();
+        outcome.diagnosis().next().forEach(step -> next.add(next(plan, step)));
+        document.add("next", next);
         document.addProperty("unexplored", rounded(outcome.diagnosis().unexplored()));
         document.add("troubles", texts(outcome.diagnosis().troubles()));
         document.add("flexed", HeldJson.flexed(plan, outcome.session().flex()));
@@ -82,6 +87,23 @@ public final class DiagnosisJson {
         object.add("because", texts(finding.because()));
         object.add("settle", orNull(finding.settle()));
         object.addProperty("repair", finding.first().fault().repair(plan));
+        return object;
+    }
+
+    private static JsonObject next(Plan plan, NextStep next) {
+        JsonObject object = new JsonObject();
+        if (next.step() instanceof Step.Press press) {
+            object.addProperty("step", "press");
+            object.addProperty("key", plan.keys().get(press.key()).name());
+        } else if (next.step() instanceof Step.Touch touch) {
+            object.addProperty("step", "touch");
+            object.addProperty("net", plan.nets().get(touch.joint().net(plan)).name());
+            object.addProperty("key", plan.keys().get(touch.joint().key()).name());
+        } else {
+            object.addProperty("step", "measure");
+        }
+        object.addProperty("says", next.says());
+        object.addProperty("effort", rounded(next.effort()));
         return object;
     }
 

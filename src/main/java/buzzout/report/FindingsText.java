@@ -49,6 +49,9 @@ public final class FindingsText {
         bounces();
         held();
         doubts(outcome.diagnosis());
+        outcome.diagnosis().next().stream()
+                .findFirst()
+                .ifPresent(next -> page.gap().paragraph("Next: ", sentence(next.says())));
         if (!findings.isEmpty()) {
             page.gap().paragraph("Before you solder");
             CAUTIONS.forEach(caution -> page.paragraph("  ", caution));

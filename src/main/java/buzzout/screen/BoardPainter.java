@@ -1,9 +1,11 @@
 package buzzout.screen;
 
+import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import buzzout.session.KeyState;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** The board, to scale. */
@@ -79,13 +81,27 @@ final class BoardPainter {
         String mark = String.valueOf(state.mark(pen.ascii()));
         pen.part(0, 0, pen.columns() - 1, 1).put(0, 0, called ? pointer(pen) + key.name() : key.name(), nameInk);
         pen.putRight(0, mark, ink);
-        if (pen.rows() > 1) {
+        Optional<Joint> joint = view.session().lead().called().filter(asked -> asked.key() == key.index());
+        if (joint.isPresent()) {
+            paintTouch(view, joint.get(), pen);
+        } else if (pen.rows() > 1) {
             String nets =
                     view.plan().row(key).name() + " " + view.plan().column(key).name();
             pen.put(0, pen.rows() - 1, pen.width(nets) <= pen.columns() ? nets : "", nameInk);
         }
         if (pen.rows() > 2 && !state.isWell()) {
             pen.putRight(1, state.word(), ink);
+        }
+    }
+
+    /** The joint to touch: its net where there is room, else its mark in the place of the key's own. */
+    private static void paintTouch(View view, Joint joint, Pen pen) {
+        String mark = pen.ascii() ? "@" : "◎";
+        if (pen.rows() > 1) {
+            String net = mark + view.plan().nets().get(joint.net(view.plan())).name();
+            pen.put(0, pen.rows() - 1, net, Ink.WAITING);
+        } else {
+            pen.putRight(0, mark, Ink.WAITING);
         }
     }
 

@@ -2,9 +2,11 @@ package buzzout.screen;
 
 import buzzout.session.Action;
 import buzzout.session.Event;
+import buzzout.session.Lead;
 import buzzout.session.Press;
 import buzzout.session.Retest;
 import buzzout.session.Session;
+import buzzout.session.Touch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,12 +18,22 @@ public record EventLines(List<Line> lines) {
     /** More than the tallest terminal shows. */
     private static final int MOST = 200;
 
+    /** A touch that meets more after this long, as when a key goes down, gets one more line. */
+    private static final int SETTLING_MILLIS = 100;
+
+    /** What may still grow, so that its line must be told anew. */
+    enum Growing {
+        NOTHING,
+        PRESS,
+        TOUCH
+    }
+
     /**
      * One line of words.
      *
-     * @param press whether it tells the last press, which may still grow
+     * @param growing what it tells, where that may still grow
      */
-    public record Line(long atMillis, String text, boolean press) {}
+    public record Line(long atMillis, String text, Growing growing) {}
 
     public EventLines {
         lines = List.copyOf(lines);
@@ -29,12 +41,12 @@ public record EventLines(List<Line> lines) {
 
     /** The lines after one more event, which made the session {@code before} into {@code after}. */
     public EventLines after(Session before, Event event, Session after) {
-        EventLines told = told(before, event, after);
+        EventLines told = afterTouches(before, event, after).told(before, event, after);
         Optional<Retest.Result> result = Retest.result(after);
         if (result.isEmpty() || result.equals(Retest.result(before))) {
             return told;
         }
-        Line line = new Line(event.atMillis(), RetestWords.of(after, result.get()), false);
+        Line line = new Line(event.atMillis(), RetestWords.of(after, result.get()), Growing.NOTHING);
         return told.lastSays(line.text()) ? told : told.with(line);
     }
 
@@ -43,28 +55,35 @@ public record EventLines(List<Line> lines) {
         return !lines.isEmpty() && lines.get(lines.size() - 1).text().equals(text);
     }
 
+    private EventLines afterTouches(Session before, Event event, Session after) {
+        Optional<Touch> touch = after.lead().last();
+        return touch.isPresent() && !before.lead().equals(after.lead())
+                ? withTouch(before.lead(), after.lead(), event.atMillis(), LeadWords.of(after.plan(), touch.get()))
+                : this;
+    }
+
     private EventLines told(Session before, Event event, Session after) {
         int known = before.presses().size();
         int now = after.presses().size();
         if (event instanceof Event.ByPerson by && by.action() instanceof Action.ReadThroughEnded) {
-            return words(event)
-                    .map(text -> withoutGrowing().with(new Line(event.atMillis(), text, false)))
+            return words(after, event)
+                    .map(text -> withoutGrowing().with(new Line(event.atMillis(), text, Growing.NOTHING)))
                     .orElse(this);
         }
         if (now > 0 && now == known && !lastPress(after).equals(lastPress(before))) {
             return withPress(after);
         }
         if (now > known) {
-            return with(new Line(event.atMillis(), PressWords.of(after.plan(), lastPress(after)), true));
+            return with(new Line(event.atMillis(), PressWords.of(after.plan(), lastPress(after)), Growing.PRESS));
         }
         EventLines told = HeldLines.noLonger(before, after).map(this::without).orElse(this);
         EventLines kept = now < known ? told.withoutGrowing() : told;
         Optional<String> held = HeldLines.of(before, after);
         if (held.isPresent()) {
-            return kept.with(new Line(event.atMillis(), held.get(), false));
+            return kept.with(new Line(event.atMillis(), held.get(), Growing.NOTHING));
         }
-        return words(event)
-                .map(text -> kept.with(new Line(event.atMillis(), text, false)))
+        return words(after, event)
+                .map(text -> kept.with(new Line(event.atMillis(), text, Growing.NOTHING)))
                 .orElse(kept);
     }
 
@@ -77,11 +96,11 @@ public record EventLines(List<Line> lines) {
         return session.presses().get(session.presses().size() - 1);
     }
 
-    private static Optional<String> words(Event event) {
+    private static Optional<String> words(Session after, Event event) {
         if (event instanceof Event.FromProbe from) {
             return EventWords.of(from.event());
         }
-        return event instanceof Event.ByPerson by ? EventWords.of(by.action()) : Optional.empty();
+        return event instanceof Event.ByPerson by ? EventWords.of(after.plan(), by.action()) : Optional.empty();
     }
 
     private EventLines with(Line line) {
@@ -105,20 +124,42 @@ public record EventLines(List<Line> lines) {
     /** The last press is no longer one that a line tells. */
     private EventLines withoutGrowing() {
         return new EventLines(lines.stream()
-                .map(line -> new Line(line.atMillis(), line.text(), false))
+                .map(line -> new Line(line.atMillis(), line.text(), Growing.NOTHING))
                 .toList());
     }
 
     /** The last press turned out to close more, or something else, than it did at first. */
     private EventLines withPress(Session after) {
         String text = PressWords.of(after.plan(), lastPress(after));
-        for (int index = lines.size() - 1; index >= 0; index--) {
-            if (lines.get(index).press()) {
-                List<Line> changed = new ArrayList<>(lines);
-                changed.set(index, new Line(lines.get(index).atMillis(), text, true));
-                return new EventLines(changed);
-            }
+        int index = lastOf(Growing.PRESS);
+        return index < 0 ? this : replaced(index, text);
+    }
+
+    /** A new touch, or one that meets more than it did at first. */
+    private EventLines withTouch(Lead before, Lead after, long atMillis, String text) {
+        int index = lastOf(Growing.TOUCH);
+        boolean isNew = after.touches().size() > before.touches().size();
+        if (after.touches().size() < before.touches().size()
+                || (!isNew && (index < 0 || lines.get(index).text().equals(text)))) {
+            return this;
         }
-        return this;
+        boolean tellsAnew = isNew || atMillis - lines.get(index).atMillis() > SETTLING_MILLIS;
+        return tellsAnew ? with(new Line(atMillis, text, Growing.TOUCH)) : replaced(index, text);
+    }
+
+    private int lastOf(Growing kind) {
+        int index = lines.size() - 1;
+        while (index >= 0 && lines.get(index).growing() != kind) {
+            index--;
+        }
+        return index;
+    }
+
+    private EventLines replaced(int index, String text) {
+        List<Line> changed = new ArrayList<>(lines);
+        changed.set(
+                index,
+                new Line(lines.get(index).atMillis(), text, lines.get(index).growing()));
+        return new EventLines(changed);
     }
 }

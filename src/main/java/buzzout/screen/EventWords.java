@@ -1,5 +1,6 @@
 package buzzout.screen;
 
+import buzzout.plan.Plan;
 import buzzout.probe.ProbeEvent;
 import buzzout.session.Action;
 import java.util.Optional;
@@ -25,9 +26,11 @@ final class EventWords {
         return Optional.empty();
     }
 
-    static Optional<String> of(Action action) {
+    static Optional<String> of(Plan plan, Action action) {
         if (action instanceof Action.QuietCheckDone) {
             return Optional.of("quiet check done");
+        } else if (action instanceof Action.TouchCalled touch) {
+            return Optional.of("touch " + touch.joint().says(plan));
         } else if (action instanceof Action.RollCallBegun) {
             return Optional.of("roll call");
         } else if (action instanceof Action.RollCallLeft) {

@@ -53,6 +53,9 @@ final class FindingLines {
     private static List<Line> of(View view, Pen pen, int members, int next) {
         FindingLines made = new FindingLines(view.plan(), pen);
         Diagnosis diagnosis = view.snapshot().diagnosis();
+        diagnosis.next().stream()
+                .findFirst()
+                .ifPresent(first -> made.add("Next: " + first.says(), 6, Ink.STRONG, NONE));
         diagnosis.troubles().forEach(trouble -> made.add(trouble, 2, Ink.STRONG, NONE));
         for (int index = 0; index < diagnosis.findings().size(); index++) {
             Finding finding = diagnosis.findings().get(index);
@@ -65,7 +68,7 @@ final class FindingLines {
             } else {
                 made.addBrief(finding, index);
             }
-            if (index < next) {
+            if (index < next && diagnosis.next().isEmpty()) {
                 made.addNext(finding, index);
             }
         }

@@ -1,9 +1,11 @@
 package buzzout.screen;
 
+import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.session.Session;
 import java.util.Comparator;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -47,8 +49,12 @@ record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean h
         return new Focus(side, key, OptionalInt.of(chosen), line, help, bounce);
     }
 
-    /** On the key last pressed, where there is a newer press than before. */
+    /** On the joint that is asked for, as it is seen with the lead in hand; or on the key last pressed, if it is new. */
     Focus following(Session before, Session after) {
+        Optional<Joint> joint = after.lead().called();
+        if (joint.isPresent() && !joint.equals(before.lead().called())) {
+            return new Focus(Side.SOLDER, joint.get().key(), finding, scroll, help);
+        }
         int presses = after.presses().size();
         if (presses <= before.presses().size()) {
             return this;

@@ -16,6 +16,7 @@ final class HelpPainter {
             new Hint("s", "turn the board over"),
             new Hint("n", "it was pressed, nothing came"),
             new Hint("r", "read through; again at its end"),
+            new Hint("t", "name the next joint to touch"),
             new Hint("e", "every key has been pressed"),
             new Hint("u", "take the last press or word back"),
             new Hint("c", "call keys one by one; leave it"),
@@ -61,6 +62,8 @@ final class HelpPainter {
         if (view.setting().simulated()) {
             right.put(1, row, "Enter p", Ink.STRONG);
             right.put(10, row, "press the key called, selected", Ink.PLAIN);
+            right.put(1, row + 1, "R C", Ink.STRONG);
+            right.put(10, row + 1, "touch its row or column joint", Ink.PLAIN);
         }
         String frames = "A double frame is the selected key, or where the chosen finding is; ";
         table.put(1, row + 1, frames + BoardPainter.pointer(pen) + " called.", Ink.PLAIN);

@@ -27,13 +27,17 @@ record Hint(String stroke, String does) {
             return hints;
         }
         if (view.isPressing() && view.setting().simulated()) {
-            hints.add(new Hint("Enter", "press " + name));
+            hints.add(new Hint("Enter", (view.session().lead().called().isPresent() ? "touch " : "press ") + name));
         }
         if (view.session().isReading()) {
             hints.add(new Hint("r", "read to the end"));
         }
+        boolean touching = view.session().lead().called().isPresent();
         if (view.isPressing()) {
-            hints.add(new Hint("n", "nothing came"));
+            hints.add(new Hint("n", touching ? "met nothing" : "nothing came"));
+        }
+        if (view.isPressing() && view.canTouch()) {
+            hints.add(new Hint("t", "touch"));
         }
         if ((view.isPressing() && view.isCalling()) || view.isRepairing()) {
             hints.add(new Hint("u", "take back"));

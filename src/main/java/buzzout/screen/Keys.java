@@ -1,5 +1,7 @@
 package buzzout.screen;
 
+import buzzout.plan.Joint;
+import buzzout.plan.NetKind;
 import com.googlecode.lanterna.input.KeyStroke;
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +48,10 @@ final class Keys {
             case 'b' -> Optional.of(new Command.ToggleBounce());
             case 'm' -> Optional.of(new Command.Mute());
             case 's' -> Optional.of(new Command.Flip());
-            case 'n' -> whilePressing(view, new Request.NothingCame(view.subject()));
+            case 'n' -> whilePressing(view, nothing(view));
+            case 't' -> whilePressing(view, new Request.NameTouch());
+            case 'R' -> touch(view, NetKind.ROW);
+            case 'C' -> touch(view, NetKind.COLUMN);
             case 'r' ->
                 whilePressing(
                         view,
@@ -60,13 +65,29 @@ final class Keys {
         };
     }
 
+    private static Request nothing(View view) {
+        return view.session()
+                .lead()
+                .called()
+                .<Request>map(Request.MetNothing::new)
+                .orElseGet(() -> new Request.NothingCame(view.subject()));
+    }
+
+    private static Optional<Command> touch(View view, NetKind kind) {
+        boolean canTouch = view.setting().simulated() && view.plan().sparePin().isPresent();
+        return canTouch ? whilePressing(view, new Request.Touch(new Joint(view.subject(), kind))) : Optional.empty();
+    }
+
     private static Optional<Command> rollCall(View view) {
         Request request = view.isCalling() ? new Request.LeaveRollCall() : new Request.BeginRollCall();
         return view.isPressing() && !view.focus().help() ? Optional.of(new Command.Ask(request)) : Optional.empty();
     }
 
+    /** A touch where one is asked for. */
     private static Optional<Command> press(View view, int key) {
-        return view.setting().simulated() ? whilePressing(view, new Request.Press(key)) : Optional.empty();
+        Request request =
+                view.session().lead().called().<Request>map(Request.Touch::new).orElseGet(() -> new Request.Press(key));
+        return view.setting().simulated() ? whilePressing(view, request) : Optional.empty();
     }
 
     /** The chosen finding is: any of its suspects may have been what was repaired. */

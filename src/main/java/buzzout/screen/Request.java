@@ -1,11 +1,21 @@
 package buzzout.screen;
 
+import buzzout.plan.Joint;
 import java.util.List;
 
 /** What the person asks of the session, rather than of the screen. Keys are indices into the plan's keys. */
 public sealed interface Request {
     /** The key was pressed and nothing came. */
     record NothingCame(int key) implements Request {}
+
+    /** Name the joint that it tells most to touch next. */
+    record NameTouch() implements Request {}
+
+    /** The flying lead was held against this joint and met nothing. */
+    record MetNothing(Joint joint) implements Request {}
+
+    /** Hold the simulated board's flying lead against this joint for a moment. */
+    record Touch(Joint joint) implements Request {}
 
     /** Every key has been pressed. */
     record AllPressed() implements Request {}
@@ -16,7 +26,7 @@ public sealed interface Request {
     /** The last key of the read-through has had its turn. */
     record EndReadThrough() implements Request {}
 
-    /** The last press, or the last word about one, was a slip. */
+    /** The last press or touch, or the last word about one, was a slip. */
     record TakeBack() implements Request {}
 
     /** Call one key after another. */

@@ -1,7 +1,10 @@
 package buzzout.screen;
 
+import buzzout.diagnosis.NextStep;
+import buzzout.diagnosis.Step;
 import buzzout.report.HeldText;
 import buzzout.session.KeyState;
+import buzzout.session.Met;
 import buzzout.session.Press;
 import buzzout.session.Retest;
 import buzzout.session.Session;
@@ -41,11 +44,18 @@ final class StagePainter {
     }
 
     private static String pressing(View view, Session session) {
+        Optional<NextStep> next = view.snapshot().diagnosis().next().stream().findFirst();
         Optional<Retest.Result> retested = Retest.result(session);
         if (session.flex().on()) {
             return "Hold one or more keys down firmly and flex the plate. f when you are done.";
         } else if (session.allAtOnce().isOn()) {
             return HeldText.toHold(session);
+        } else if (!session.lead().now().isEmpty()) {
+            return "The flying lead is "
+                    + LeadWords.of(
+                            view.plan(), Met.of(view.plan(), session.lead().now())) + ".";
+        } else if (session.lead().called().isPresent()) {
+            return "Touch " + session.lead().called().get().says(view.plan()) + ". On nothing? Type n.";
         } else if (session.called().isPresent()) {
             return called(view, session, spoken(view, session.called().getAsInt()));
         } else if (view.isCalling()) {
@@ -60,6 +70,10 @@ final class StagePainter {
             return "Press every key, in any order; those still untested stand out.";
         } else if (view.count(KeyState.GOOD) == view.states().size()) {
             return "Every key is good.";
+        }
+        if (next.isPresent()) {
+            String how = next.get().step() instanceof Step.Touch ? ". Type t when ready." : ".";
+            return "Next: " + next.get().does() + how;
         }
         return "Every key has had its press. What is wrong stands in the findings.";
     }

@@ -1,12 +1,14 @@
 package buzzout.screen;
 
 import buzzout.diagnosis.Finding;
+import buzzout.diagnosis.Step;
 import buzzout.plan.Plan;
 import buzzout.session.KeyState;
 import buzzout.session.Session;
 import buzzout.session.Stage;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -64,6 +66,11 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
         return !session().toCall().isEmpty();
     }
 
+    /** Whether a touch with the flying lead would tell something. */
+    boolean canTouch() {
+        return snapshot.diagnosis().next().stream().anyMatch(next -> next.step() instanceof Step.Touch);
+    }
+
     KeyState state(int key) {
         return states.get(key);
     }
@@ -73,9 +80,14 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
         return states.stream().filter(state::equals).count();
     }
 
-    /** The key that a keystroke is about: the one called, or else the one selected. */
+    /** The key that a keystroke is about: the one called, or whose joint is, or else the one selected. */
     int subject() {
-        return session().called().orElse(selected());
+        return session()
+                .lead()
+                .called()
+                .map(joint -> OptionalInt.of(joint.key()))
+                .orElse(session().called())
+                .orElse(selected());
     }
 
     int selected() {

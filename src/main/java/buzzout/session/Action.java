@@ -1,5 +1,6 @@
 package buzzout.session;
 
+import buzzout.plan.Joint;
 import java.util.List;
 import java.util.Set;
 
@@ -20,6 +21,12 @@ public sealed interface Action {
     /** The key was pressed and nothing came. */
     record NothingCame(int key) implements Action {}
 
+    /** The program named this joint and waits for the flying lead to touch it. */
+    record TouchCalled(Joint joint) implements Action {}
+
+    /** The flying lead was held against this joint and met nothing. */
+    record TouchedNothing(Joint joint) implements Action {}
+
     /** Every key has been pressed; those that never answered are silent. */
     record AllPressed() implements Action {}
 
@@ -29,7 +36,7 @@ public sealed interface Action {
     /** The last key of the read-through has had its turn. */
     record ReadThroughEnded() implements Action {}
 
-    /** The last press, or the last word, was a slip and does not count. */
+    /** The last press or touch, or the last word, was a slip and does not count. */
     record TakenBack() implements Action {}
 
     /**

@@ -20,6 +20,7 @@ final class Draft {
     boolean everyKeyPressed;
     OptionalInt called;
     Optional<ReadThrough> readThrough;
+    Lead lead;
     Optional<RollCall> rollCall;
     final List<Fault> repairs;
     Optional<Press> slip;
@@ -40,6 +41,7 @@ final class Draft {
         everyKeyPressed = before.everyKeyPressed();
         called = before.called();
         readThrough = before.readThrough();
+        lead = before.lead();
         rollCall = before.rollCall();
         repairs = new ArrayList<>(before.repairs());
         slip = before.slip();
@@ -48,6 +50,11 @@ final class Draft {
         linkTrouble = before.linkTrouble();
         lostChanges = before.lostChanges();
         garbledLines = before.garbledLines();
+    }
+
+    /** Whether a key is down, as far as anybody can see. */
+    boolean keyIsDown() {
+        return !now.minus(quiet).isEmpty();
     }
 
     Optional<Press> lastPress() {
@@ -74,6 +81,7 @@ final class Draft {
                 everyKeyPressed,
                 called,
                 readThrough,
+                lead,
                 rollCall,
                 repairs,
                 slip,

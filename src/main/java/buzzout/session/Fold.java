@@ -54,6 +54,7 @@ final class Fold {
             draft.flex = draft.flex.letGo();
             draft.allAtOnce = draft.allAtOnce.letGo();
             Turns.breakOff(draft);
+            draft.lead = draft.lead.linkLost();
         } else if (event instanceof ProbeEvent.Refused refused) {
             draft.linkTrouble = Optional.of(refused.why());
         }
@@ -83,6 +84,10 @@ final class Fold {
             OptionalInt key = OptionalInt.of(nothing.key());
             draft.presses.add(new Press(atMillis, 0, Long.MIN_VALUE, Pairs.NONE, key, key, false));
             draft.called = OptionalInt.empty();
+        } else if (action instanceof Action.TouchCalled touch) {
+            draft.lead = draft.lead.asking(touch.joint());
+        } else if (action instanceof Action.TouchedNothing nothing) {
+            draft.lead = draft.lead.metNothing(atMillis, nothing.joint());
         } else if (action instanceof Action.AllPressed) {
             draft.everyKeyPressed = true;
         } else if (action instanceof Action.TakenBack) {
@@ -103,6 +108,10 @@ final class Fold {
     }
 
     private static void close(Draft draft, long atMillis, long micros, Pair pair) {
+        if (Lead.isOn(draft.before.plan(), pair)) {
+            draft.lead = draft.lead.closed(atMillis, micros, pair, draft.keyIsDown());
+            return;
+        }
         Pairs before = draft.now;
         draft.now = before.with(pair);
         if (draft.stage != Stage.PRESSING || draft.quiet.contains(pair)) {
@@ -186,6 +195,10 @@ final class Fold {
     }
 
     private static void open(Draft draft, long micros, Pair pair) {
+        if (Lead.isOn(draft.before.plan(), pair)) {
+            draft.lead = draft.lead.opened(micros, pair);
+            return;
+        }
         Pairs before = draft.now;
         draft.now = before.without(pair);
         boolean held = draft.stage == Stage.PRESSING && hold(draft, before, micros);
@@ -203,12 +216,15 @@ final class Fold {
 
     /** A whole state stands for every change that led to it. */
     private static void become(Draft draft, long atMillis, ProbeEvent.WholeState whole) {
+        Pairs withLead = Lead.of(draft.before.plan(), whole.pairs());
+        Pairs betweenNets = whole.pairs().minus(withLead);
         if (draft.stage != Stage.PRESSING) {
-            draft.now = whole.pairs();
-            return;
+            draft.now = betweenNets;
         }
-        draft.now.minus(whole.pairs()).list().forEach(pair -> open(draft, whole.micros(), pair));
-        whole.pairs().minus(draft.now).list().forEach(pair -> close(draft, atMillis, whole.micros(), pair));
+        Pairs before = draft.now.plus(draft.lead.now());
+        Pairs after = betweenNets.plus(withLead);
+        before.minus(after).list().forEach(pair -> open(draft, whole.micros(), pair));
+        after.minus(before).list().forEach(pair -> close(draft, atMillis, whole.micros(), pair));
     }
 
     private static void takeBack(Draft draft) {
@@ -224,12 +240,25 @@ final class Fold {
             draft.allAtOnce = draft.allAtOnce.takenBack();
         } else if (draft.everyKeyPressed) {
             draft.everyKeyPressed = false;
+        } else if (lastWasTouch(draft)) {
+            draft.lead = draft.lead.takenBack();
         } else if (!draft.presses.isEmpty()) {
             Press last = draft.presses.remove(draft.presses.size() - 1);
             draft.slip = Optional.of(last)
                     .filter(press -> !press.pairs().and(draft.now).isEmpty());
             draft.called = last.called().isPresent() ? last.called() : draft.called;
         }
+    }
+
+    private static boolean lastWasTouch(Draft draft) {
+        if (draft.lead.called().isPresent()) {
+            return true;
+        }
+        long lastPress = draft.lastPress().map(Press::atMillis).orElse(-1L);
+        return draft.lead
+                .lastAnswer()
+                .filter(touch -> touch.atMillis() > lastPress)
+                .isPresent();
     }
 
     /** What is repaired, and once it was said before: that it is done. */
@@ -250,6 +279,9 @@ final class Fold {
 
     /** What the repairs can have changed counts as untested and is called; a new quiet check comes first. */
     private static void testAgain(Draft draft, long atMillis) {
+        for (Fault fault : draft.repairs) {
+            draft.lead = draft.lead.forgetting(draft.before.plan(), fault.nets(draft.before.plan()));
+        }
         Retest.Due due = Retest.after(draft.before.plan(), draft.repairs, draft.presses);
         Set<Integer> keys = new TreeSet<>(due.keys());
         List<Fault> repaired = List.copyOf(draft.repairs);

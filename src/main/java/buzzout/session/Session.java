@@ -19,6 +19,7 @@ import java.util.TreeSet;
  * @param everyKeyPressed whether the person said so
  * @param called the key that the program waits for; a press that begins is its answer
  * @param readThrough the read-through that is running, or that is over and can still be taken back
+ * @param lead the flying lead and its touches; pairs with it are in none of the others
  * @param rollCall the roll call that goes on, or whose last key has been called
  * @param repairs what is being repaired, until the board is plugged in again
  * @param slip a press that was taken back while its key was down; what it still closes counts for nothing
@@ -39,6 +40,7 @@ public record Session(
         boolean everyKeyPressed,
         OptionalInt called,
         Optional<ReadThrough> readThrough,
+        Lead lead,
         Optional<RollCall> rollCall,
         List<Fault> repairs,
         Optional<Press> slip,
@@ -65,6 +67,7 @@ public record Session(
                 false,
                 OptionalInt.empty(),
                 Optional.empty(),
+                Lead.UNUSED,
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),

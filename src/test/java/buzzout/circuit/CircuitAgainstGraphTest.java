@@ -3,10 +3,12 @@ package buzzout.circuit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import buzzout.plan.Joint;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.interfaces.ShortestPathAlgorithm.SingleSourcePaths;
@@ -34,7 +36,7 @@ class CircuitAgainstGraphTest {
             Plan plan = RandomBoards.plan(random, sureDiodes);
             List<Fault> faults = RandomBoards.faults(random, plan, 4);
             BitSet held = RandomBoards.held(random, plan, 5);
-            Reading expected = expected(plan, faults, held, sureDiodes);
+            Reading expected = expected(plan, faults, held, sureDiodes, Optional.empty());
             Reading read = Circuit.of(plan, faults).read(held);
             int which = board;
             assertEquals(
@@ -52,21 +54,82 @@ class CircuitAgainstGraphTest {
                 () -> "seed " + seed + " hardly tries anything: " + lowPairs + " lows, " + betweenPairs + " between");
     }
 
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13})
+    void while_the_flying_lead_touches_a_joint_its_pin_hangs_on_that_joint(long seed) {
+        Random random = new Random(seed);
+        int both = 0;
+        int oneWay = 0;
+        int nothing = 0;
+        for (int board = 0; board < 200; board++) {
+            int sureDiodes = random.nextInt(4);
+            Plan plan = RandomBoards.plan(random, sureDiodes);
+            List<Fault> faults = new ArrayList<>(RandomBoards.faults(random, plan, 5));
+            BitSet held = RandomBoards.held(random, plan, 3);
+            Joint joint = new Joint(random.nextInt(plan.keys().size()), RandomBoards.kind(random));
+            if (plan.sparePin().isEmpty()) {
+                continue;
+            }
+            if (board % 3 == 0) {
+                faults.removeIf(fault -> fault.nets(plan).contains(joint.net(plan)));
+                faults.add(new LeadOff(joint.net(plan)));
+            }
+            Reading expected = expected(plan, faults, held, sureDiodes, Optional.of(joint));
+            Reading read = Circuit.of(plan, faults).touching(joint).read(held);
+            int which = board;
+            assertEquals(
+                    expected,
+                    read,
+                    () -> "seed " + seed + ", board " + which + ", " + joint + ", faults " + faults + ", held " + held
+                            + "\n" + Netlist.text(plan, faults));
+            int lead = plan.nets().size();
+            long from = read.low().readsLow(lead);
+            long to = plan.nets().stream()
+                    .filter(net -> read.low().contains(new Pair(plan.indexOf(net), lead)))
+                    .mapToLong(net -> 1L << plan.indexOf(net))
+                    .sum();
+            both += (from & to) != 0 ? 1 : 0;
+            oneWay += from != to ? 1 : 0;
+            nothing += (from | to) == 0 ? 1 : 0;
+        }
+        String tried = both + " on a net, " + oneWay + " one way, " + nothing + " on nothing";
+        assertTrue(both > 40 && oneWay > 10 && nothing > 5, () -> "seed " + seed + " hardly tries anything: " + tried);
+    }
+
+    /** The lead is one more wire, from its own node to the joint's, both as the netlist names them. */
+    private static String wireOfTheLead(Plan plan, String netlist, Joint joint) {
+        String at = "joint " + plan.nets().get(joint.net(plan)).name() + " "
+                + plan.keys().get(joint.key()).name() + " ";
+        return "wire " + after("spare " + plan.sparePin().orElseThrow() + " ", netlist) + " " + after(at, netlist)
+                + "\n";
+    }
+
+    private static String after(String words, String netlist) {
+        return netlist.lines()
+                .filter(line -> line.startsWith(words))
+                .map(line -> line.substring(words.length()))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** What conducts with every loose piece open is sure; what conducts only with them closed may read either way. */
-    private static Reading expected(Plan plan, List<Fault> faults, BitSet held, int sureDiodes) {
+    private static Reading expected(
+            Plan plan, List<Fault> faults, BitSet held, int sureDiodes, Optional<Joint> touched) {
         List<Fault> closed = faults.stream()
                 .filter(fault -> !(fault instanceof ComesAndGoes))
                 .toList();
         List<Fault> open = faults.stream()
                 .map(fault -> fault instanceof ComesAndGoes loose ? loose.open() : fault)
                 .toList();
-        Pairs sure = asItIs(plan, open, held, sureDiodes).low();
-        Reading atBest = asItIs(plan, closed, held, sureDiodes);
+        Pairs sure = asItIs(plan, open, held, sureDiodes, touched).low();
+        Reading atBest = asItIs(plan, closed, held, sureDiodes, touched);
         return new Reading(sure, atBest.low().plus(atBest.between()).minus(sure));
     }
 
-    private static Reading asItIs(Plan plan, List<Fault> faults, BitSet held, int sureDiodes) {
-        Graph<String, DefaultWeightedEdge> towards = graph(plan, Netlist.text(plan, faults), held, sureDiodes + 1);
+    private static Reading asItIs(Plan plan, List<Fault> faults, BitSet held, int sureDiodes, Optional<Joint> touched) {
+        String netlist = Netlist.text(plan, faults);
+        String lead = touched.map(joint -> wireOfTheLead(plan, netlist, joint)).orElse("");
+        Graph<String, DefaultWeightedEdge> towards = graph(plan, netlist + lead, held, sureDiodes + 1);
         DijkstraShortestPath<String, DefaultWeightedEdge> paths = new DijkstraShortestPath<>(towards);
         SingleSourcePaths<String, DefaultWeightedEdge> fromGround = paths.getPaths(GROUND);
         List<Pair> low = new ArrayList<>();
@@ -93,7 +156,7 @@ class CircuitAgainstGraphTest {
         Graph<String, DefaultWeightedEdge> graph = new DirectedWeightedMultigraph<>(DefaultWeightedEdge.class);
         netlist.lines().map(line -> line.split(" ", -1)).forEach(part -> {
             switch (part[0]) {
-                case "pin" -> both(graph, "pin " + part[1], part[2]);
+                case "pin", "spare" -> both(graph, "pin " + part[1], part[2]);
                 case "wire" -> both(graph, part[1], part[2]);
                 case "diode" -> against(graph, part[1], part[2], 1);
                 case "switch" -> {
@@ -102,6 +165,7 @@ class CircuitAgainstGraphTest {
                     }
                 }
                 case "ground" -> both(graph, part[1], GROUND);
+                case "joint" -> {}
                 case "led" -> against(graph, part[1], GROUND, led);
                 default -> throw new IllegalArgumentException(String.join(" ", part));
             }

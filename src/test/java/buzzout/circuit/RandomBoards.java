@@ -60,7 +60,7 @@ final class RandomBoards {
         return new Net("N" + index, kind, pin, joints, links, lead, Optional.empty());
     }
 
-    private static NetKind kind(Random random) {
+    static NetKind kind(Random random) {
         return random.nextBoolean() ? NetKind.ROW : NetKind.COLUMN;
     }
 

@@ -86,7 +86,7 @@ final class SpiceDeck {
         for (String line : netlist.lines().toList()) {
             String[] part = line.split(" ", -1);
             switch (part[0]) {
-                case "pin" -> pin(copy, pin, part[2], pin++ == driven);
+                case "pin", "spare" -> pin(copy, pin, part[2], pin++ == driven);
                 case "wire" -> resistor(copy + part[1], copy + part[2], WIRE_OHMS);
                 case "switch" -> {
                     if (held.get(plan.key(part[1]).orElseThrow().index())) {
@@ -94,6 +94,7 @@ final class SpiceDeck {
                     }
                 }
                 case "diode" -> diode(copy + part[1], copy + part[2], "key");
+                case "joint" -> {}
                 case "led" -> diode(copy + part[1], "0", "led");
                 case "ground" -> resistor(copy + part[1], "0", WIRE_OHMS);
                 default -> throw new IllegalArgumentException(line);

@@ -54,7 +54,8 @@ final class PlainModel {
             if (hands instanceof Hands.Touch touch) {
                 return beyond(
                         quiet,
-                        Circuit.touched(layout, faults, touch.net(), touch.joint())
+                        Circuit.of(layout, faults)
+                                .touching(touch.net(), touch.joint())
                                 .quiet());
             }
             BitSet held = new BitSet();

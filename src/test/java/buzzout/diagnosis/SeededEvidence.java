@@ -149,7 +149,7 @@ final class SeededEvidence {
         int joint = random.nextInt(plan.nets().get(net).joints().size());
         observe(
                 new Hands.Touch(net, joint),
-                seen(Circuit.touched(layout, faults, net, joint).quiet()));
+                seen(Circuit.of(layout, faults).touching(net, joint).quiet()));
     }
 
     private void holdTogether() {

@@ -3,6 +3,8 @@ package buzzout.journal;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.plan.ExamplePlan;
+import buzzout.plan.Joint;
+import buzzout.plan.NetKind;
 import buzzout.probe.Identity;
 import buzzout.probe.ProbeEvent;
 import buzzout.session.Action;
@@ -54,6 +56,8 @@ final class EveryEvent {
                 new Action.Called(11),
                 new Action.RollCallLeft(),
                 new Action.NothingCame(45),
+                new Action.TouchCalled(new Joint(3, NetKind.ROW)),
+                new Action.TouchedNothing(new Joint(3, NetKind.COLUMN)),
                 new Action.AllPressed(),
                 new Action.ReadThroughBegun(),
                 new Action.ReadThroughEnded(),

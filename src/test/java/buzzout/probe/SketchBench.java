@@ -91,6 +91,17 @@ public final class SketchBench implements Bench {
         tell("wait " + millis);
     }
 
+    /** Holds the flying lead against the joint of a net at a key. */
+    public void touch(String net, String key) throws IOException {
+        tell("touch " + net + " " + key);
+    }
+
+    /** Takes the flying lead away, and gives the hand time to find another joint. */
+    public void lift() throws IOException {
+        tell("lift");
+        tell("wait 400");
+    }
+
     @Override
     public LinkSource source() {
         return new NamedPort(port().toString(), true);

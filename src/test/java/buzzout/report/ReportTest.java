@@ -10,9 +10,13 @@ import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.diagnosis.Diagnosis;
 import buzzout.diagnosis.Finding;
+import buzzout.diagnosis.NextStep;
+import buzzout.diagnosis.Step;
 import buzzout.diagnosis.Suspect;
 import buzzout.journal.LogProblem;
 import buzzout.plan.ExamplePlan;
+import buzzout.plan.Joint;
+import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import buzzout.probe.ProbeEvent;
 import buzzout.session.Action;
@@ -60,6 +64,9 @@ class ReportTest {
                 The search stopped early: up to 2 % of the probability lies with explanations
                 that were not looked at.
 
+                Next: Touch C5 at V, the third joint from the top (solder side): if the lead
+                      meets nothing, C5 is open.
+
                 Before you solder
                   Unplug the board before you solder, and before you turn a meter to ohms or to
                   the beeper.
@@ -95,7 +102,9 @@ class ReportTest {
                 [{"code":"dead:,","kind":"dead","says":"\\",\\" never conducts: its switch, its diode or one of their joints \
                 is open","repair":"...","probability":0.02}],"because":["nothing came from ,, ., / and Up"],"settle":\
                 null,"repair":"Reheat both joints of R3 between M and \\",\\" (fifth joint from the left and fourth joint \
-                from the left, solder side), or replace the link."}],"unexplored":0.02,"troubles":["Q closed R1→C9, \
+                from the left, solder side), or replace the link."}],"next":[{"step":"touch","net":"C5","key":"V",\
+                "says":"touch C5 at V, the third joint from the top (solder side): if the lead meets nothing, C5 is \
+                open","effort":4.25}],"unexplored":0.02,"troubles":["Q closed R1→C9, \
                 perhaps another key was pressed"],"flexed":[],"together":[],"bounce":{"limitMicros":10000,"contacts":{"Esc":{"presses":1,"over":0,\
                 "longestPressingMicros":0,"longestLettingGoMicros":0}},"histogram":[{"fromMicros":0,"toMicros":500,\
                 "presses":1},{"fromMicros":500,"toMicros":1000,"presses":0},{"fromMicros":1000,"toMicros":2000,\
@@ -104,7 +113,7 @@ class ReportTest {
                 "problems":["q.jsonl:7: odd \\u009b"]}""",
                 json.replace(keys, "...")
                         .replaceAll("(\"dead:,\".*?\"repair\":\")(?:\\\\.|[^\"\\\\])*", "$1...")
-                        .replaceAll(",\\{\"probability\":0\\.48,.*?\"\\}\\],\"unexplored", "],\"unexplored"));
+                        .replaceAll(",\\{\"probability\":0\\.48,.*?\"\\}\\],\"next", "],\"next"));
     }
 
     @ParameterizedTest
@@ -149,8 +158,14 @@ class ReportTest {
                 0.48,
                 List.of(),
                 Optional.of("press O once more"));
+        Joint joint = new Joint(PLAN.key("V").orElseThrow().index(), NetKind.COLUMN);
+        NextStep step = new NextStep(
+                new Step.Touch(joint), "touch " + joint.says(PLAN), "if the lead meets nothing, C5 is open", 4.25);
         Diagnosis diagnosis = new Diagnosis(
-                List.of(open, reversed), 0.02, List.of("Q closed R1→C9, perhaps another key was pressed"));
+                List.of(open, reversed),
+                0.02,
+                List.of("Q closed R1→C9, perhaps another key was pressed"),
+                List.of(step));
         return new Outcome(
                 Optional.of("Q-03"),
                 Optional.of(OffsetDateTime.parse("2026-11-25T10:14:00+01:00")),
