@@ -23,8 +23,7 @@ final class HelpPainter {
             new Hint("d", "the chosen finding is repaired"),
             new Hint("Tab", "next finding; Shift-Tab back"),
             new Hint("PgDn/Up", "scroll; Ctrl-L paints anew"),
-            new Hint("f", "flex check: hold, flex the plate"),
-            new Hint("a", "all at once: hold several keys"),
+            new Hint("f  a", "flex check; hold several at once"),
             new Hint("b", "how long contacts bounce"),
             new Hint("m", "turn the tones off or on"),
             new Hint("q", "quit; so does Ctrl-C"));
@@ -51,7 +50,8 @@ final class HelpPainter {
             left.put(16, row++, meaning(state), Ink.PLAIN);
         }
         left.put(1, row + 1, "A double frame is the selected key,", Ink.PLAIN);
-        left.put(1, row + 2, "or where the chosen finding is.", Ink.PLAIN);
+        left.put(1, row + 2, "or where the chosen finding is;", Ink.PLAIN);
+        left.put(1, row + 3, BoardPainter.pointer(pen) + " is the key that is called.", Ink.PLAIN);
         Pen right = table.from(STROKE_COLUMN);
         Heading.paint(right, "Keystrokes", "");
         row = 1;
@@ -65,8 +65,6 @@ final class HelpPainter {
             right.put(1, row + 1, "R C", Ink.STRONG);
             right.put(10, row + 1, "touch its row or column joint", Ink.PLAIN);
         }
-        String frames = "A double frame is the selected key, or where the chosen finding is; ";
-        table.put(1, row + 1, frames + BoardPainter.pointer(pen) + " called.", Ink.PLAIN);
         table.put(1, table.rows() - 1, fits ? "" : log, Ink.PLAIN);
     }
 
