@@ -2,6 +2,7 @@ package buzzout.screen;
 
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import buzzout.plan.Side;
 import buzzout.session.Session;
 import java.util.Comparator;
 import java.util.OptionalInt;
