@@ -70,6 +70,6 @@ record Arc(Point from, Point bend, Point to) {
 
     /** Room for a word beside an upright one. */
     Point beside() {
-        return at(0.5).towards(from.towards(to, 0.5), -0.6).moved(0, 0.8);
+        return at(0.75).towards(from.towards(to, 0.75), -0.8).moved(0, 0.8);
     }
 }

@@ -1,6 +1,7 @@
 package buzzout.report;
 
 import buzzout.plan.Joint;
+import buzzout.plan.Key;
 import buzzout.plan.Link;
 import buzzout.plan.Net;
 import buzzout.plan.NetKind;
@@ -24,7 +25,7 @@ final class LinkPainter {
     /** How far a link may bend out of the straight, in millimetres, flattest first. */
     private static final List<Double> BOWS = List.of(0.0, 4.5, -4.5, 8.0, -8.0, 12.0, -12.0);
 
-    private static final double CLEAR = 1.6;
+    private static final double CLEAR = 2.2;
 
     private final Plan plan;
     private final Positions positions;
@@ -48,7 +49,7 @@ final class LinkPainter {
         return link.jumper() ? Stream.concat(drawn, Stream.of(jumper(arc))) : drawn;
     }
 
-    /** The flattest that keeps clear of other joints; a jumper bows at least a little, as it does on the board. */
+    /** The flattest that keeps clear of other joints and of diodes; a jumper bows at least a little, as it does on the board. */
     private Arc arc(Net net, Link link) {
         Joint first = net.joint(link.from());
         Joint second = net.joint(link.to());
@@ -60,7 +61,7 @@ final class LinkPainter {
                                 .map(kind -> new Joint(key.index(), kind))
                                 .filter(joint -> !joint.equals(first) && !joint.equals(second))
                                 .map(positions::joint),
-                        Stream.of(positions.diodePin(key))))
+                        key.index() == first.key() || key.index() == second.key() ? Stream.empty() : diode(key)))
                 .toList();
         List<Arc> arcs = BOWS.stream()
                 .filter(bow -> bow > 0 || !link.jumper())
@@ -72,6 +73,12 @@ final class LinkPainter {
                 .orElseGet(() -> arcs.stream()
                         .max(Comparator.comparingDouble(arc -> arc.clearance(others)))
                         .orElseThrow());
+    }
+
+    private Stream<Point> diode(Key key) {
+        Point pin = positions.diodePin(key);
+        Point joint = positions.joint(new Joint(key.index(), plan.diodes()));
+        return Stream.of(0.0, 0.3, 0.5, 0.7).map(part -> pin.towards(joint, part));
     }
 
     private Words jumper(Arc arc) {

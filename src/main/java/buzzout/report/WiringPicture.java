@@ -24,10 +24,10 @@ import java.util.stream.Stream;
  * Marks marks = new Marks(
  *         Map.of(key.index(), new Marks.KeyMark("○", true)),
  *         Map.of(new Joint(key.index(), NetKind.ROW), "1"));
- * String svg = SvgDrawing.element(BoardPicture.of(plan, Side.SOLDER, marks), "Quayside 46, solder side");
+ * String svg = SvgDrawing.element(WiringPicture.of(plan, Side.SOLDER, marks), "Quayside 46, solder side");
  * }</pre>
  */
-public final class BoardPicture {
+public final class WiringPicture {
     private static final double MARGIN = 1.5;
     private static final double NAME_SIZE = 3.7;
     private static final double NUMBER_SIZE = 2.2;
@@ -42,14 +42,14 @@ public final class BoardPicture {
     private final Marks marks;
     private final List<Shape> shapes = new ArrayList<>();
 
-    private BoardPicture(Plan plan, Side side, Marks marks) {
+    private WiringPicture(Plan plan, Side side, Marks marks) {
         this.plan = plan;
         this.positions = Positions.of(plan, side);
         this.marks = marks;
     }
 
     public static Drawing of(Plan plan, Side side, Marks marks) {
-        BoardPicture picture = new BoardPicture(plan, side, marks);
+        WiringPicture picture = new WiringPicture(plan, side, marks);
         plan.keys().forEach(picture::key);
         List<Lead> leads = Leads.of(plan);
         LeadPainter ends = new LeadPainter(plan, picture.positions, leads);
@@ -98,7 +98,7 @@ public final class BoardPicture {
 
     private void labels(Key key) {
         Point middle = positions.middle(key);
-        double room = positions.wide(key) - 10.3;
+        double room = Positions.PITCH - 10.3;
         shapes.add(new Words(
                 middle.moved(0, 1.4),
                 TextWidth.fitting(key.name(), true, NAME_SIZE, room),

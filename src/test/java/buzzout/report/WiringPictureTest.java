@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Everything of the plan is on both sides once, and where it belongs. */
-class BoardPictureTest {
+class WiringPictureTest {
     private static final Plan QUAYSIDE = ExamplePlan.quayside();
 
     /** Twice two keys; rows and columns carry diodes as asked. */
@@ -46,7 +46,7 @@ class BoardPictureTest {
     @ParameterizedTest
     @EnumSource
     void every_name_joint_number_pin_and_jumper_is_written_once(Side side) {
-        Map<String, Long> words = words(BoardPicture.of(QUAYSIDE, side, Marks.NONE));
+        Map<String, Long> words = words(WiringPicture.of(QUAYSIDE, side, Marks.NONE));
         for (Key key : QUAYSIDE.keys()) {
             assertEquals(1L, words.get(key.name()), key.name());
             for (NetKind kind : NetKind.values()) {
@@ -70,7 +70,7 @@ class BoardPictureTest {
         for (Net net : QUAYSIDE.nets()) {
             List<Shape> shapes = new LinkPainter(QUAYSIDE, positions).links(net);
             List<List<Point>> bare = shapes.stream()
-                    .map(BoardPictureTest::bareEnds)
+                    .map(WiringPictureTest::bareEnds)
                     .flatMap(List::stream)
                     .toList();
             List<List<Point>> planned = net.links().stream()
@@ -79,7 +79,7 @@ class BoardPictureTest {
                     .toList();
             assertEquals(planned, bare, net.name());
         }
-        long stripes = BoardPicture.of(QUAYSIDE, side, Marks.NONE).shapes().stream()
+        long stripes = WiringPicture.of(QUAYSIDE, side, Marks.NONE).shapes().stream()
                 .filter(shape -> shape instanceof Shape.Box box && box.fill().equals(Tint.INK))
                 .count();
         assertEquals(46, stripes);
@@ -100,12 +100,12 @@ class BoardPictureTest {
         Plan plan = small(stripe, diodes);
         for (Side side : Side.values()) {
             Positions positions = Positions.of(plan, side);
-            List<Point> stripes = BoardPicture.of(plan, side, Marks.NONE).shapes().stream()
+            List<Point> stripes = WiringPicture.of(plan, side, Marks.NONE).shapes().stream()
                     .filter(shape ->
                             shape instanceof Shape.Box box && box.fill().equals(Tint.INK))
                     .map(shape -> middle((Shape.Box) shape))
                     .toList();
-            Point first = BoardPicture.of(plan, side, Marks.NONE).shapes().stream()
+            Point first = WiringPicture.of(plan, side, Marks.NONE).shapes().stream()
                     .filter(shape -> shape instanceof Shape.Box)
                     .map(shape -> middle((Shape.Box) shape))
                     .findFirst()
@@ -158,12 +158,12 @@ class BoardPictureTest {
     void marks_ring_their_joint_and_frame_their_key() {
         Marks marks = new Marks(Map.of(2, new Marks.KeyMark("o", true)), Map.of(new Joint(2, NetKind.ROW), "7"));
         Plan plan = small("row", "rows");
-        Map<String, Long> plain = words(BoardPicture.of(plan, Side.CAP, Marks.NONE));
-        Map<String, Long> marked = words(BoardPicture.of(plan, Side.CAP, marks));
+        Map<String, Long> plain = words(WiringPicture.of(plan, Side.CAP, Marks.NONE));
+        Map<String, Long> marked = words(WiringPicture.of(plan, Side.CAP, marks));
         assertEquals(List.of(1L, 1L), List.of(marked.get("o"), marked.get("7")));
         assertTrue(!plain.containsKey("o") && !plain.containsKey("7"));
-        assertEquals(2, count(BoardPicture.of(plan, Side.CAP, marks), Shape.Ring.class));
-        assertEquals(0, count(BoardPicture.of(plan, Side.CAP, Marks.NONE), Shape.Ring.class));
+        assertEquals(2, count(WiringPicture.of(plan, Side.CAP, marks), Shape.Ring.class));
+        assertEquals(0, count(WiringPicture.of(plan, Side.CAP, Marks.NONE), Shape.Ring.class));
     }
 
     private static long count(Drawing drawing, Class<? extends Shape> kind) {
