@@ -6,7 +6,11 @@ sealed interface Command {
 
     record ToggleHelp() implements Command {}
 
+    /** Back to the board. */
     record CloseHelp() implements Command {}
+
+    /** Show the chosen finding's joint large, then that of its next suspect, then the board again. */
+    record LookClose() implements Command {}
 
     record Flip() implements Command {}
 

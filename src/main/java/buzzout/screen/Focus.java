@@ -14,28 +14,39 @@ import java.util.OptionalInt;
  * @param finding index of the finding chosen to read
  * @param scroll how many lines of the findings lie above their pane
  * @param help whether the help covers the board
+ * @param suspect index of the suspect of the chosen finding whose joint is shown large, where one is
  */
-record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean help) {
+record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean help, OptionalInt suspect) {
     static final Focus FIRST = new Focus(Side.CAP, 0, OptionalInt.empty(), 0, false);
 
     /** Less than this many key pitches to the side counts as straight on. */
     private static final double STRAIGHT = 0.9;
 
+    /** On the board. */
+    Focus(Side side, int selected, OptionalInt finding, int scroll, boolean help) {
+        this(side, selected, finding, scroll, help, OptionalInt.empty());
+    }
+
+    Focus closeUp(OptionalInt onSuspect) {
+        return new Focus(side, selected, finding, scroll, help, onSuspect);
+    }
+
     Focus flipped() {
-        return new Focus(side.other(), selected, finding, scroll, help);
+        return new Focus(side.other(), selected, finding, scroll, help, suspect);
     }
 
     Focus withHelp(boolean shown) {
-        return new Focus(side, selected, finding, scroll, shown);
+        return new Focus(side, selected, finding, scroll, shown, suspect);
     }
 
     Focus scrolledTo(int line) {
-        return new Focus(side, selected, finding, line, help);
+        return new Focus(side, selected, finding, line, help, suspect);
     }
 
     /** On a finding, on the first key to look at for it, with the findings scrolled to a line. */
     Focus choosing(int chosen, int key, int line) {
-        return new Focus(side, key, OptionalInt.of(chosen), line, help);
+        return new Focus(
+                side, key, OptionalInt.of(chosen), line, help, suspect.isPresent() ? OptionalInt.of(0) : suspect);
     }
 
     /** On the key last pressed, where there is a newer press than before. */
@@ -45,7 +56,7 @@ record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean h
             return this;
         }
         int pressed = after.presses().get(presses - 1).key().orElse(selected);
-        return new Focus(side, pressed, finding, scroll, help);
+        return new Focus(side, pressed, finding, scroll, help, suspect);
     }
 
     /** On the nearest key in a direction as drawn; stays where there is none. */

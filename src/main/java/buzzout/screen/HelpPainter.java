@@ -17,6 +17,7 @@ final class HelpPainter {
             new Hint("e", "every key has been pressed"),
             new Hint("u", "take the last press or word back"),
             new Hint("Tab", "next finding; Shift-Tab back"),
+            new Hint("v", "a finding's joint, close by"),
             new Hint("PgDn/Up", "scroll the findings"),
             new Hint("Ctrl-L", "paint the screen anew"),
             new Hint("q", "quit; so does Ctrl-C"));

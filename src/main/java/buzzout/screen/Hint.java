@@ -9,6 +9,15 @@ record Hint(String stroke, String does) {
         if (view.focus().help()) {
             return List.of(new Hint("?", "back to the board"), new Hint("q", "quit"));
         }
+        if (view.closeUp().isPresent()) {
+            boolean more = view.closeUp().getAsInt() + 1
+                    < view.chosen().orElseThrow().suspects().size();
+            return List.of(
+                    new Hint("v", more ? "next suspect" : "back to the board"),
+                    new Hint("Tab", "next finding"),
+                    new Hint("?", "help"),
+                    new Hint("q", "quit"));
+        }
         String name = view.plan().keys().get(view.subject()).spoken();
         List<Hint> hints = new ArrayList<>();
         hints.add(new Hint("?", "help"));
@@ -21,6 +30,7 @@ record Hint(String stroke, String does) {
         }
         if (!view.findings().isEmpty()) {
             hints.add(new Hint("Tab", "findings"));
+            hints.add(new Hint("v", "the joint"));
         }
         hints.add(new Hint("s", "turn over"));
         if (view.isPressing()) {

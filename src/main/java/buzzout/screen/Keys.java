@@ -3,7 +3,7 @@ package buzzout.screen;
 import com.googlecode.lanterna.input.KeyStroke;
 import java.util.Optional;
 
-/** Keystrokes to commands. Escape closes the help and never does anything else. */
+/** Keystrokes to commands. Escape uncovers the board and never does anything else. */
 final class Keys {
     private Keys() {}
 
@@ -41,6 +41,7 @@ final class Keys {
             case 'q' -> Optional.of(new Command.Quit());
             case '?' -> Optional.of(new Command.ToggleHelp());
             case 's' -> Optional.of(new Command.Flip());
+            case 'v' -> Optional.of(new Command.LookClose());
             case 'n' -> whilePressing(view, new Request.NothingCame(view.subject()));
             case 'e' -> whilePressing(view, new Request.AllPressed());
             case 'u' -> whilePressing(view, new Request.TakeBack());

@@ -7,6 +7,7 @@ import buzzout.session.Session;
 import buzzout.session.Stage;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -41,9 +42,9 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
         return session().stage() == Stage.PRESSING;
     }
 
-    /** Whether words about presses are taken: not blindly, while the help covers the board. */
+    /** Whether words about presses are taken: not blindly, while something covers the board. */
     boolean takesWords() {
-        return isPressing() && !focus.help();
+        return isPressing() && !focus.help() && closeUp().isEmpty();
     }
 
     KeyState state(int key) {
@@ -68,6 +69,14 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
                         && focus.finding().getAsInt() < findings().size()
                 ? Optional.of(findings().get(focus.finding().getAsInt()))
                 : Optional.empty();
+    }
+
+    /** The suspect of the chosen finding whose joint is shown large, while there is one. */
+    OptionalInt closeUp() {
+        int suspects = chosen().map(finding -> finding.suspects().size()).orElse(0);
+        return focus.suspect().isPresent() && suspects > 0
+                ? OptionalInt.of(Math.min(focus.suspect().getAsInt(), suspects - 1))
+                : OptionalInt.empty();
     }
 
     /** The keys drawn in a frame: the subject, and where the chosen finding may be. */
