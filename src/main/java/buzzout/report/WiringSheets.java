@@ -16,6 +16,9 @@ final class WiringSheets {
     private static final double HEAD = 15;
     private static final double FOOT = 17;
 
+    /** Around a sheet that no paper surrounds. */
+    private static final double MARGIN = 6;
+
     private WiringSheets() {}
 
     /** The cap side, the solder side, and as many sheets of checklist as it takes. */
@@ -26,13 +29,14 @@ final class WiringSheets {
                 .toList();
     }
 
-    /** All of them below each other. */
+    /** All of them below each other, with a margin around each. */
     static Drawing stacked(List<Drawing> sheets) {
+        double step = Paper.DRAWN_HEIGHT + 2 * MARGIN;
         List<Shape> shapes = new ArrayList<>();
         for (int i = 0; i < sheets.size(); i++) {
-            sheets.get(i).placed(1, 0, i * (Paper.DRAWN_HEIGHT + 8)).forEach(shapes::add);
+            sheets.get(i).placed(1, MARGIN, i * step + MARGIN).forEach(shapes::add);
         }
-        return new Drawing(Paper.DRAWN_WIDTH, sheets.size() * (Paper.DRAWN_HEIGHT + 8) - 8, shapes);
+        return new Drawing(Paper.DRAWN_WIDTH + 2 * MARGIN, sheets.size() * step, shapes);
     }
 
     static Drawing side(Plan plan, Side side) {

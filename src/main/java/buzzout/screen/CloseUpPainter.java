@@ -49,17 +49,19 @@ final class CloseUpPainter {
 
     private void paint(Suspect suspect) {
         int row = 1;
-        row = paragraph(row, Likelihood.percent(suspect.probability()) + ": " + closeUp.fault().says(plan), Ink.STRONG);
+        row = paragraph(
+                row,
+                Likelihood.percent(suspect.probability()) + ": "
+                        + closeUp.fault().says(plan),
+                Ink.STRONG);
         Pen picture = pen.part(1, row + 1, pen.columns() - 2, height());
         if (!closeUp.keys().isEmpty()) {
             new CloseUpPainter(closeUp, picture).picture();
             row += 1 + height();
             row = paragraph(
                     row,
-                    "Drawn as planned; look at the joints in brackets"
-                            + (hasCross() ? " and at the X." : ".")
-                            + " The diode's stripe, " + stripe + ", faces the "
-                            + plan.stripe().word() + ".",
+                    "Drawn as planned: look at the brackets" + (hasCross() ? " and the X" : "") + ". The stripe "
+                            + stripe + " faces the " + plan.stripe().word() + ".",
                     Ink.PLAIN);
         }
         paragraph(row, "Repair: unplug first. " + closeUp.fault().repair(plan), Ink.PLAIN);
