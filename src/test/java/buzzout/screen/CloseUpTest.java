@@ -29,12 +29,14 @@ class CloseUpTest {
             [rows]
             R1 = { pin = "D0", keys = "A B C D E F", branches = ["C G H"] }
             [columns]
-            C1 = { pin = "F0", keys = "A G" }
-            C2 = { pin = "F1", keys = "B H" }
+            C1 = { pin = "F0", keys = "A" }
+            C2 = { pin = "F1", keys = "B" }
             C3 = { pin = "D4", keys = "C" }
             C4 = { pin = "D6", keys = "D" }
             C5 = { pin = "D7", keys = "E" }
             C6 = { pin = "B4", keys = "F" }
+            C7 = { pin = "B5", keys = "G" }
+            C8 = { pin = "B6", keys = "H" }
             [layout]
             lines = ["A B C D E F", "G H"]
             """, "branched.toml").plan().orElseThrow();
