@@ -98,7 +98,7 @@ public record Bridge(int net, int key, int otherNet, int otherKey) implements Fa
         Net on = plan.nets().get(net);
         return "Look for a solder bridge, a stray leg or melted insulation between " + on.name() + " and "
                 + plan.nets().get(otherNet).name() + " near " + spoken(plan, key) + " ("
-                + SolderSide.joint(plan, on, on.jointOf(key)) + " of " + on.name() + ", solder side), and clear it.";
+                + SolderSide.numbered(plan, on, on.jointOf(key)) + ", solder side), and clear it.";
     }
 
     private static String spoken(Plan plan, int key) {

@@ -56,6 +56,7 @@ public record DiodeBypassed(int key) implements Fault {
     @Override
     public String repair(Plan plan) {
         return "Look for solder or a leg across the diode of "
-                + plan.keys().get(key).spoken() + "; if there is none, replace the diode.";
+                + plan.keys().get(key).spoken() + " at " + Part.numbers(plan, parts())
+                + "; if there is none, replace the diode.";
     }
 }

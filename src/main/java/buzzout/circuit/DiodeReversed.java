@@ -56,7 +56,8 @@ public record DiodeReversed(int key) implements Fault {
 
     @Override
     public String repair(Plan plan) {
-        return "Unsolder the diode of " + plan.keys().get(key).spoken() + " and turn it, so that its stripe faces the "
+        return "Unsolder the diode of " + plan.keys().get(key).spoken() + " at " + Part.numbers(plan, parts())
+                + " and turn it, so that its stripe faces the "
                 + plan.stripe().word() + ".";
     }
 }

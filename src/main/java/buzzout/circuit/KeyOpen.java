@@ -62,6 +62,7 @@ public record KeyOpen(int key) implements Fault {
     @Override
     public String repair(Plan plan) {
         return "Reheat the switch pins and both ends of the diode of "
-                + plan.keys().get(key).spoken() + "; if it stays silent, replace the diode, then the switch.";
+                + plan.keys().get(key).spoken() + ", joints "
+                + Part.numbers(plan, parts()) + "; if it stays silent, replace the diode, then the switch.";
     }
 }

@@ -57,7 +57,7 @@ public record LeadOff(int net) implements Fault {
         Net on = plan.nets().get(net);
         return "Reheat the lead of " + on.name() + " at the "
                 + SolderSide.keyAt(plan, on, on.leadJoint()).spoken()
-                + " joint (" + SolderSide.joint(plan, on, on.leadJoint()) + ", solder side) and at controller pin "
+                + " joint (" + SolderSide.numbered(plan, on, on.leadJoint()) + ", solder side) and at controller pin "
                 + on.pin() + ".";
     }
 }

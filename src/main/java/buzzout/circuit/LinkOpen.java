@@ -65,8 +65,8 @@ public record LinkOpen(int net, int link, boolean jumper) implements Fault {
     public String repair(Plan plan) {
         Net on = plan.nets().get(net);
         return "Reheat both joints of " + on.name() + " between " + SolderSide.between(plan, on, planned(plan)) + " ("
-                + SolderSide.joint(plan, on, planned(plan).from()) + " and "
-                + SolderSide.joint(plan, on, planned(plan).to()) + ", solder side), or replace the "
+                + SolderSide.numbered(plan, on, planned(plan).from()) + ", and "
+                + SolderSide.numbered(plan, on, planned(plan).to()) + "; solder side), or replace the "
                 + (jumper ? "jumper" : "link") + ".";
     }
 

@@ -1,26 +1,101 @@
 package buzzout.circuit;
 
+import buzzout.plan.Joint;
+import buzzout.plan.Link;
+import buzzout.plan.Net;
 import buzzout.plan.NetKind;
+import buzzout.plan.Plan;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /** A part of the board that at most one supposed fault can spoil. */
 public sealed interface Part {
-    record LinkPart(int net, int link) implements Part {}
+    /** The numbered joints that it is soldered at, in the plan's order of nets; none for the board as a whole. */
+    List<Joint> joints(Plan plan);
 
-    record LeadPart(int net) implements Part {}
+    /** The numbers of all joints of some parts, rows first, such as {@code R2.3 and C4.2}. */
+    static String numbers(Plan plan, Collection<Part> parts) {
+        List<String> numbers =
+                joints(plan, parts).stream().map(joint -> joint.number(plan)).toList();
+        int last = numbers.size() - 1;
+        return last < 1
+                ? String.join("", numbers)
+                : String.join(", ", numbers.subList(0, last)) + " and " + numbers.get(last);
+    }
 
-    record PinPart(int net) implements Part {}
+    /** The joints of some parts, each once, net by net in solder order. */
+    static List<Joint> joints(Plan plan, Collection<Part> parts) {
+        return parts.stream()
+                .flatMap(part -> part.joints(plan).stream())
+                .distinct()
+                .sorted(java.util.Comparator.comparingInt((Joint joint) -> joint.net(plan))
+                        .thenComparingInt(
+                                joint -> plan.nets().get(joint.net(plan)).jointOf(joint.key())))
+                .collect(Collectors.toList());
+    }
 
-    record SwitchPart(int key) implements Part {}
+    record LinkPart(int net, int link) implements Part {
+        @Override
+        public List<Joint> joints(Plan plan) {
+            Net on = plan.nets().get(net);
+            Link at = on.links().get(link);
+            return List.of(on.joint(at.from()), on.joint(at.to()));
+        }
+    }
 
-    record DiodePart(int key) implements Part {}
+    record LeadPart(int net) implements Part {
+        @Override
+        public List<Joint> joints(Plan plan) {
+            return List.of(plan.nets().get(net).joint(plan.nets().get(net).leadJoint()));
+        }
+    }
 
-    record EndPart(int key, NetKind kind) implements Part {}
+    record PinPart(int net) implements Part {
+        @Override
+        public List<Joint> joints(Plan plan) {
+            return new LeadPart(net).joints(plan);
+        }
+    }
 
-    record GapPart(int net, int joint, int otherNet, int otherJoint) implements Part {}
+    record SwitchPart(int key) implements Part {
+        @Override
+        public List<Joint> joints(Plan plan) {
+            return List.of(new Joint(key, plan.diodes().other()));
+        }
+    }
+
+    record DiodePart(int key) implements Part {
+        @Override
+        public List<Joint> joints(Plan plan) {
+            return List.of(new Joint(key, plan.diodes()));
+        }
+    }
+
+    record EndPart(int key, NetKind kind) implements Part {
+        @Override
+        public List<Joint> joints(Plan plan) {
+            return List.of(new Joint(key, kind));
+        }
+    }
+
+    record GapPart(int net, int joint, int otherNet, int otherJoint) implements Part {
+        @Override
+        public List<Joint> joints(Plan plan) {
+            return List.of(
+                    new Joint(joint, plan.nets().get(net).kind()),
+                    new Joint(otherJoint, plan.nets().get(otherNet).kind()));
+        }
+    }
 
     /** The board as a whole. */
     enum Whole implements Part {
         SIDES,
-        STRIPES
+        STRIPES;
+
+        @Override
+        public List<Joint> joints(Plan plan) {
+            return List.of();
+        }
     }
 }

@@ -45,6 +45,7 @@ final class BuzzoutCommand implements Callable<Integer> {
                 .addSubcommand(new RunCommand(surroundings))
                 .addSubcommand(new NewCommand(surroundings))
                 .addSubcommand(new CheckCommand(surroundings))
+                .addSubcommand(new DrawCommand(surroundings))
                 .addSubcommand(new PortsCommand(surroundings))
                 .addSubcommand(new ReplayCommand(surroundings))
                 .addSubcommand(new DiagnoseCommand(surroundings))

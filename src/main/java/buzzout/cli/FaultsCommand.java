@@ -2,6 +2,7 @@ package buzzout.cli;
 
 import buzzout.circuit.Catalogue;
 import buzzout.circuit.Fault;
+import buzzout.circuit.Part;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -36,7 +37,8 @@ final class FaultsCommand implements Callable<Integer> {
                 .orElse(0);
         for (Fault fault : faults) {
             String code = fault.code(loaded.plan());
-            String says = fault.says(loaded.plan());
+            String joints = Part.numbers(loaded.plan(), fault.parts());
+            String says = fault.says(loaded.plan()) + (joints.isEmpty() ? "" : " (" + joints + ")");
             surroundings.console().say(common.quiet ? code : code + " ".repeat(widest + 2 - code.length()) + says);
         }
         return Status.FINE;

@@ -22,4 +22,13 @@ public record Joint(int key, NetKind kind) {
         return on.name() + " at " + plan.keys().get(key).spoken() + ", the "
                 + SolderSide.joint(plan, on, on.jointOf(key)) + " (solder side)";
     }
+
+    /**
+     * Its number, such as {@code R2.3}: the third joint of R2 in solder order, as the plan lists them, branches last.
+     * Drawings, checklists and findings all use it.
+     */
+    public String number(Plan plan) {
+        Net on = plan.nets().get(net(plan));
+        return on.number(on.jointOf(key));
+    }
 }

@@ -34,4 +34,14 @@ public record Net(
         }
         return joint;
     }
+
+    /** A joint's number, such as {@code R2.3} for the third in solder order. */
+    public String number(int joint) {
+        return name + '.' + (joint + 1);
+    }
+
+    /** The joint at an index into {@code joints}. */
+    public Joint joint(int index) {
+        return new Joint(joints.get(index), kind);
+    }
 }

@@ -30,6 +30,11 @@ public final class SolderSide {
         return ordinal(seen.indexOf(net.joints().get(joint)) + 1) + " joint from the " + (row ? "left" : "top");
     }
 
+    /** The same after its number, such as {@code R2.8, third joint from the left}. */
+    public static String numbered(Plan plan, Net net, int joint) {
+        return net.number(joint) + ", " + joint(plan, net, joint);
+    }
+
     public static Key keyAt(Plan plan, Net net, int joint) {
         return plan.keys().get(net.joints().get(joint));
     }

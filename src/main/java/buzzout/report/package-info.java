@@ -1,4 +1,4 @@
-/** Findings and plans as plain text and JSON. */
+/** Findings and plans as text, JSON and drawings. */
 @NullMarked
 package buzzout.report;
 

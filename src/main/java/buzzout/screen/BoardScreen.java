@@ -115,9 +115,11 @@ public final class BoardScreen {
         } else if (command instanceof Command.ToggleHelp) {
             return focus.withHelp(!focus.help());
         } else if (command instanceof Command.CloseHelp) {
-            return focus.withHelp(false).withBounce(false);
+            return focus.withHelp(false).withBounce(false).closeUp(OptionalInt.empty());
         } else if (command instanceof Command.ToggleBounce) {
             return focus.withHelp(false).withBounce(!focus.bounce());
+        } else if (command instanceof Command.LookClose) {
+            return Page.lookingClose(view, screen.newTextGraphics());
         } else if (command instanceof Command.Flip) {
             return focus.flipped();
         } else if (command instanceof Command.Move move) {

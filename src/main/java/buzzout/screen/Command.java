@@ -11,6 +11,9 @@ sealed interface Command {
     /** Back to the board. */
     record CloseHelp() implements Command {}
 
+    /** Show the chosen finding's joint large, then that of its next suspect, then the board again. */
+    record LookClose() implements Command {}
+
     record Flip() implements Command {}
 
     /** Select the nearest key in this direction, as drawn: right and down are positive. */

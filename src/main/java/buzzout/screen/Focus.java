@@ -3,6 +3,7 @@ package buzzout.screen;
 import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import buzzout.plan.Side;
 import buzzout.session.Session;
 import java.util.Comparator;
 import java.util.Optional;
@@ -16,8 +17,16 @@ import java.util.OptionalInt;
  * @param scroll how many lines of the findings lie above their pane
  * @param help whether the help covers the board
  * @param bounce whether the bounce times cover it, beneath the help
+ * @param suspect index of the suspect of the chosen finding whose joint is shown large, where one is
  */
-record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean help, boolean bounce) {
+record Focus(
+        Side side,
+        int selected,
+        OptionalInt finding,
+        int scroll,
+        boolean help,
+        boolean bounce,
+        OptionalInt suspect) {
     static final Focus FIRST = new Focus(Side.CAP, 0, OptionalInt.empty(), 0, false);
 
     /** Less than this many key pitches to the side counts as straight on. */
@@ -25,28 +34,39 @@ record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean h
 
     /** On the board. */
     Focus(Side side, int selected, OptionalInt finding, int scroll, boolean help) {
-        this(side, selected, finding, scroll, help, false);
+        this(side, selected, finding, scroll, help, false, OptionalInt.empty());
     }
 
     Focus withBounce(boolean shown) {
-        return new Focus(side, selected, finding, scroll, help, shown);
+        return new Focus(side, selected, finding, scroll, help, shown, suspect);
+    }
+
+    Focus closeUp(OptionalInt onSuspect) {
+        return new Focus(side, selected, finding, scroll, help, bounce, onSuspect);
     }
 
     Focus flipped() {
-        return new Focus(side.other(), selected, finding, scroll, help, bounce);
+        return new Focus(side.other(), selected, finding, scroll, help, bounce, suspect);
     }
 
     Focus withHelp(boolean shown) {
-        return new Focus(side, selected, finding, scroll, shown, bounce);
+        return new Focus(side, selected, finding, scroll, shown, bounce, suspect);
     }
 
     Focus scrolledTo(int line) {
-        return new Focus(side, selected, finding, line, help, bounce);
+        return new Focus(side, selected, finding, line, help, bounce, suspect);
     }
 
     /** On a finding, on the first key to look at for it, with the findings scrolled to a line. */
     Focus choosing(int chosen, int key, int line) {
-        return new Focus(side, key, OptionalInt.of(chosen), line, help, bounce);
+        return new Focus(
+                side,
+                key,
+                OptionalInt.of(chosen),
+                line,
+                help,
+                bounce,
+                suspect.isPresent() ? OptionalInt.of(0) : suspect);
     }
 
     /** On the joint that is asked for, as it is seen with the lead in hand; or on the key last pressed, if it is new. */
@@ -60,7 +80,7 @@ record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean h
             return this;
         }
         int pressed = after.presses().get(presses - 1).key().orElse(selected);
-        return new Focus(side, pressed, finding, scroll, help, bounce);
+        return new Focus(side, pressed, finding, scroll, help, bounce, suspect);
     }
 
     /** On the nearest key in a direction as drawn; stays where there is none. */
@@ -74,7 +94,7 @@ record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean h
                         key -> 2 * along(from, key, rightOnCaps, down) + across(from, key, down)))
                 .map(Key::index)
                 .orElse(selected);
-        return new Focus(side, to, OptionalInt.empty(), scroll, help, bounce);
+        return new Focus(side, to, OptionalInt.empty(), scroll, help, bounce, OptionalInt.empty());
     }
 
     private static double along(Key from, Key to, int right, int down) {

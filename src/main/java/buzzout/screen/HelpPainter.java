@@ -13,7 +13,7 @@ final class HelpPainter {
 
     private static final List<Hint> STROKES = List.of(
             new Hint("arrows", "select a key"),
-            new Hint("s", "turn the board over"),
+            new Hint("s v", "turn over; a finding's joint"),
             new Hint("n", "it was pressed, nothing came"),
             new Hint("r", "read through; again at its end"),
             new Hint("t", "name the next joint to touch"),

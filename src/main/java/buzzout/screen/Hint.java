@@ -12,6 +12,15 @@ record Hint(String stroke, String does) {
         if (view.focus().bounce()) {
             return List.of(new Hint("b", "back to the board"), new Hint("q", "quit"));
         }
+        if (view.closeUp().isPresent()) {
+            boolean more = view.closeUp().getAsInt() + 1
+                    < view.chosen().orElseThrow().suspects().size();
+            return List.of(
+                    new Hint("v", more ? "next suspect" : "back to the board"),
+                    new Hint("Tab", "next finding"),
+                    new Hint("?", "help"),
+                    new Hint("q", "quit"));
+        }
         String name = view.plan().keys().get(view.subject()).spoken();
         List<Hint> hints = new ArrayList<>();
         hints.add(new Hint("?", "help"));
@@ -47,6 +56,7 @@ record Hint(String stroke, String does) {
         }
         if (!view.findings().isEmpty()) {
             hints.add(new Hint("Tab", "findings"));
+            hints.add(new Hint("v", "the joint"));
         }
         hints.add(new Hint("s", "turn over"));
         if (view.isPressing() && view.isCalling()) {

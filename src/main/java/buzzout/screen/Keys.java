@@ -48,6 +48,7 @@ final class Keys {
             case 'b' -> Optional.of(new Command.ToggleBounce());
             case 'm' -> Optional.of(new Command.Mute());
             case 's' -> Optional.of(new Command.Flip());
+            case 'v' -> Optional.of(new Command.LookClose());
             case 'n' -> whilePressing(view, nothing(view));
             case 't' -> whilePressing(view, new Request.NameTouch());
             case 'R' -> touch(view, NetKind.ROW);
@@ -80,7 +81,7 @@ final class Keys {
 
     private static Optional<Command> rollCall(View view) {
         Request request = view.isCalling() ? new Request.LeaveRollCall() : new Request.BeginRollCall();
-        return view.isPressing() && !view.focus().help() ? Optional.of(new Command.Ask(request)) : Optional.empty();
+        return view.isPressing() && !view.isCovered() ? Optional.of(new Command.Ask(request)) : Optional.empty();
     }
 
     /** A touch where one is asked for. */

@@ -2,6 +2,7 @@ package buzzout.screen;
 
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.graphics.TextGraphics;
+import java.util.OptionalInt;
 
 /** Where everything goes on a screen of some size. */
 final class Page {
@@ -56,6 +57,8 @@ final class Page {
             HelpPainter.paint(view, pen.part(0, 2, pen.columns(), pen.rows() - 3));
         } else if (view.focus().bounce()) {
             BouncePainter.paint(view, pen.part(0, 2, pen.columns(), pen.rows() - 3));
+        } else if (view.closeUp().isPresent()) {
+            CloseUpPainter.paint(view, pen.part(0, 2, pen.columns(), pen.rows() - 3));
         } else {
             new Page(view, pen).paintSession();
         }
@@ -84,6 +87,20 @@ final class Page {
         Focus unscrolled = view.focus().choosing(chosen, key, 0);
         View then = view.with(unscrolled);
         return unscrolled.scrolledTo(FindingsPainter.lineOf(then, findings(then, paper), chosen));
+    }
+
+    /** On the first suspect of the chosen finding, or of the first one; then on the next suspect, then off. */
+    static Focus lookingClose(View view, TextGraphics paper) {
+        if (view.findings().isEmpty() || view.focus().help()) {
+            return view.focus();
+        }
+        if (view.closeUp().isEmpty()) {
+            Focus chosen = view.chosen().isPresent() ? view.focus() : choosing(view, paper, 1);
+            return chosen.closeUp(OptionalInt.of(0));
+        }
+        int next = view.closeUp().getAsInt() + 1;
+        boolean more = next < view.chosen().orElseThrow().suspects().size();
+        return view.focus().closeUp(more ? OptionalInt.of(next) : OptionalInt.empty());
     }
 
     private static Pen findings(View view, TextGraphics paper) {

@@ -3,6 +3,7 @@ package buzzout.screen;
 import buzzout.plan.Key;
 import buzzout.plan.Place;
 import buzzout.plan.Plan;
+import buzzout.plan.Side;
 
 /**
  * How a plan's key pitches become columns and lines, on one side of the board.

@@ -1,5 +1,6 @@
 package buzzout.screen;
 
+import buzzout.plan.Side;
 import buzzout.session.Session;
 
 /** The top line: which board and unit, seen from which side, whether it is muted, and how the link stands. */
@@ -9,7 +10,8 @@ final class TitlePainter {
     static void paint(View view, Pen pen) {
         String name = view.plan().name()
                 + view.setting().unit().map(unit -> "  " + unit).orElse("");
-        String side = view.focus().side().words();
+        Side seen = view.closeUp().isPresent() ? Side.SOLDER : view.focus().side();
+        String side = seen.words();
         Pen left = pen.part(1, 0, pen.columns() * 2 / 5, 1);
         left.put(0, 0, name, Ink.STRONG);
         int from = Math.min(left.columns(), pen.width(name)) + 4;

@@ -44,17 +44,21 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
         return session().stage() == Stage.PRESSING;
     }
 
-    /** Whether words about presses are taken: not blindly, while the help covers the board, nor between two calls. */
+    /** Whether words about presses are taken: not blindly, while something covers the board, nor between two calls. */
     boolean takesWords() {
         return isPressing()
-                && !focus.help()
-                && !focus.bounce()
+                && !isCovered()
                 && !(isCalling() && session().called().isEmpty());
+    }
+
+    /** Whether the help, the bounce times or a close-up lies over the board. */
+    boolean isCovered() {
+        return focus.help() || focus.bounce() || closeUp().isPresent();
     }
 
     /** Whether the last press or word can be taken back, or a repair that has not been made. */
     boolean takesBack() {
-        return (isPressing() || isRepairing()) && !focus.help() && !focus.bounce();
+        return (isPressing() || isRepairing()) && !isCovered();
     }
 
     boolean isRepairing() {
@@ -100,6 +104,14 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
                         && focus.finding().getAsInt() < findings().size()
                 ? Optional.of(findings().get(focus.finding().getAsInt()))
                 : Optional.empty();
+    }
+
+    /** The suspect of the chosen finding whose joint is shown large, while there is one. */
+    OptionalInt closeUp() {
+        int suspects = chosen().map(finding -> finding.suspects().size()).orElse(0);
+        return focus.suspect().isPresent() && suspects > 0
+                ? OptionalInt.of(Math.min(focus.suspect().getAsInt(), suspects - 1))
+                : OptionalInt.empty();
     }
 
     /** The keys drawn in a frame: called, selected, where the chosen finding may be; else those held or to hold. */

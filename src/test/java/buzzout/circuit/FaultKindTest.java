@@ -64,6 +64,24 @@ class FaultKindTest {
     }
 
     @Test
+    void joints_are_numbered_in_solder_order_and_repairs_name_them() {
+        assertEquals("R3.8 and R3.9", Part.numbers(PLAN, fault("open:R3:M:,").parts()));
+        assertEquals("R1.10 and C10.1", Part.numbers(PLAN, fault("dead:O").parts()));
+        assertEquals(
+                "C6.2 and C7.2", Part.numbers(PLAN, fault("bridge:C6:C7:G:H").parts()));
+        assertEquals("", Part.numbers(PLAN, fault("mirrored").parts()));
+        assertEquals(
+                "Reheat the lead of C4 at the E joint (C4.1, first joint from the top, solder side) and at controller"
+                        + " pin D6.",
+                fault("lead-off:C4").repair(PLAN));
+        assertTrue(fault("reversed:O").repair(PLAN).contains("the diode of O at R1.10 and turn it"));
+    }
+
+    private static Fault fault(String code) {
+        return Catalogue.find(PLAN, code).orElseThrow(() -> new AssertionError(code));
+    }
+
+    @Test
     void every_class_of_fault_is_in_the_catalogue() {
         Set<Class<?>> families = new HashSet<>(List.of(Fault.class.getPermittedSubclasses()));
         assertEquals(families, Catalogue.of(PLAN).stream().map(Object::getClass).collect(Collectors.toSet()));

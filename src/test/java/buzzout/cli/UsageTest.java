@@ -50,6 +50,7 @@ class UsageTest {
                 "run",
                 "new",
                 "check",
+                "draw",
                 "ports",
                 "replay",
                 "diagnose",

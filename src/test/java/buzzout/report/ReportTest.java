@@ -47,17 +47,17 @@ class ReportTest {
                     It might also be, though that fits less well:
                       - "," never conducts: its switch, its diode or one of their joints is open
                         (2 %)
-                    To repair: Unplug first. Reheat both joints of R3 between M and "," (fifth
-                        joint from the left and fourth joint from the left, solder side), or
-                        replace the link.
+                    To repair: Unplug first. Reheat both joints of R3 between M and "," (R3.8,
+                        fifth joint from the left, and R3.9, fourth joint from the left; solder
+                        side), or replace the link.
 
                  2. One of these, which what was seen cannot tell apart. That it is one of them
                     is possible (48 %).
                       - the diode of O sits the wrong way round (30 %)
                       - the diode of P sits the wrong way round (18 %)
                     To be sure: Press O once more.
-                    To repair the first: Unplug first. Unsolder the diode of O and turn it, so
-                        that its stripe faces the row.
+                    To repair the first: Unplug first. Unsolder the diode of O at R1.10 and turn
+                        it, so that its stripe faces the row.
 
                 Doubtful: Q closed R1->C9, perhaps another key was pressed.
 
@@ -97,12 +97,12 @@ class ReportTest {
                 "unit":"Q-03","started":"2026-11-25T10:14:00+01:00","states":{"untested":45,"good":1,"silent":0,\
                 "misplaced":0,"doubled":0,"reversed":0,"two-way":0,"held":0,"intermittent":0},"keys":{...},\
                 "findings":[{"probability":0.9712,"suspects":[{"code":"open:R3:M:,","kind":"open","says":"R3 is open \
-                between M and \\",\\"","repair":"Reheat both joints of R3 between M and \\",\\" (fifth joint from the left and \
-                fourth joint from the left, solder side), or replace the link.","probability":0.9712}],"otherwise":\
+                between M and \\",\\"","repair":"Reheat both joints of R3 between M and \\",\\" (R3.8, fifth joint from the left, \
+                and R3.9, fourth joint from the left; solder side), or replace the link.","probability":0.9712}],"otherwise":\
                 [{"code":"dead:,","kind":"dead","says":"\\",\\" never conducts: its switch, its diode or one of their joints \
                 is open","repair":"...","probability":0.02}],"because":["nothing came from ,, ., / and Up"],"settle":\
-                null,"repair":"Reheat both joints of R3 between M and \\",\\" (fifth joint from the left and fourth joint \
-                from the left, solder side), or replace the link."}],"next":[{"step":"touch","net":"C5","key":"V",\
+                null,"repair":"Reheat both joints of R3 between M and \\",\\" (R3.8, fifth joint from the left, and \
+                R3.9, fourth joint from the left; solder side), or replace the link."}],"next":[{"step":"touch","net":"C5","key":"V",\
                 "says":"touch C5 at V, the third joint from the top (solder side): if the lead meets nothing, C5 is \
                 open","effort":4.25}],"unexplored":0.02,"troubles":["Q closed R1→C9, \
                 perhaps another key was pressed"],"flexed":[],"together":[],"bounce":{"limitMicros":10000,"contacts":{"Esc":{"presses":1,"over":0,\

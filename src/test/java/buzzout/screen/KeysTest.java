@@ -7,6 +7,7 @@ import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,9 +31,26 @@ class KeysTest {
     }
 
     @ParameterizedTest
-    @ValueSource(chars = {'q', 'n', 'e', 'r', 'u', 'p', 's', '?'})
+    @ValueSource(chars = {'q', 'n', 'e', 'r', 'u', 'p', 's', 'v', '?'})
     void a_letter_right_after_escape_does_nothing(char letter) {
         assertEquals(Optional.empty(), Keys.command(new KeyStroke(letter, false, true), demo));
+    }
+
+    @Test
+    void v_goes_through_the_suspects_close_by_and_back_to_the_board() {
+        assertEquals(Optional.of(new Command.LookClose()), Keys.command(letter('v'), demo));
+        var paper = Picture.of(demo, 80, 24).image().newTextGraphics();
+        View first = demo.with(Page.lookingClose(demo, paper));
+        assertEquals(OptionalInt.of(0), first.focus().finding());
+        assertEquals(OptionalInt.of(0), first.closeUp());
+        assertEquals(Optional.empty(), Keys.command(letter('n'), first));
+        View second = first.with(Page.choosing(first, paper, 1));
+        View other = second.with(Page.lookingClose(second, paper));
+        assertEquals(OptionalInt.of(1), other.closeUp());
+        assertEquals(
+                OptionalInt.empty(), other.with(Page.lookingClose(other, paper)).closeUp());
+        View without = demo.with(Views.sitting().found().quietCheckDone().snapshot());
+        assertEquals(without.focus(), Page.lookingClose(without, paper));
     }
 
     @Test

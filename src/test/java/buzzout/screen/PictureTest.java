@@ -3,7 +3,12 @@ package buzzout.screen;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import buzzout.circuit.Catalogue;
 import buzzout.circuit.Circuit;
+import buzzout.circuit.Fault;
+import buzzout.diagnosis.Diagnosis;
+import buzzout.diagnosis.Finding;
+import buzzout.diagnosis.Suspect;
 import buzzout.plan.Plan;
 import buzzout.probe.ProbeEvent;
 import buzzout.session.Action;
@@ -15,6 +20,7 @@ import com.googlecode.lanterna.graphics.TextImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -51,6 +57,15 @@ class PictureTest {
                 new Scene("ascii-80x24", ascii, 80, 24),
                 new Scene("ascii-solder-120x40", ascii.with(ascii.focus().flipped()), 120, 40),
                 new Scene("second-finding-80x24", choosing(full, 2), 80, 24),
+                new Scene("close-up-row-80x24", closeUp(full, "open:R3:M:,"), 80, 24),
+                new Scene("close-up-column-80x24", closeUp(full, "open:C6:B:Space"), 80, 24),
+                new Scene("close-up-bridge-80x24", closeUp(full, "bridge:C6:C7:G:H"), 80, 24),
+                new Scene("close-up-rows-bridged-80x24", closeUp(full, "bridge:R2:R3:G:B"), 80, 24),
+                new Scene("close-up-lead-80x24", closeUp(full, "lead-off:R1"), 80, 24),
+                new Scene("close-up-jumper-120x40", closeUp(full, "jumper-off:R4:Space:Enter"), 120, 40),
+                new Scene("close-up-board-80x24", closeUp(full, "mirrored"), 80, 24),
+                new Scene("close-up-ascii-80x24", closeUp(ascii, "reversed:V"), 80, 24),
+                new Scene("close-up-second-suspect-80x24", looking(looking(choosing(full, 2))), 80, 24),
                 new Scene("help-80x24", full.with(full.focus().withHelp(true)), 80, 24),
                 new Scene("flex-80x24", at(Views.flexing()), 80, 24),
                 new Scene("flex-200x60", at(Views.flexing()), 200, 60),
@@ -129,6 +144,23 @@ class PictureTest {
     private static View warned(View view) {
         return view.with(view.snapshot()
                 .withWarning("The log cannot be written: no space left. Free some; nothing is lost yet."));
+    }
+
+    /** With one finding, seen close by. */
+    private static View closeUp(View view, String code) {
+        Fault fault = Catalogue.find(Views.QUAYSIDE, code).orElseThrow();
+        Suspect suspect = new Suspect(fault, 0.97);
+        Finding finding = new Finding(List.of(suspect), List.of(), 0.97, List.of(), Optional.empty());
+        Snapshot found = new Snapshot(
+                view.session(),
+                new Diagnosis(List.of(finding), 0, List.of()),
+                view.snapshot().events());
+        return looking(view.with(found));
+    }
+
+    private static View looking(View view) {
+        return view.with(
+                Page.lookingClose(view, Picture.of(view, 80, 24).image().newTextGraphics()));
     }
 
     private static View choosing(View view, int times) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import buzzout.plan.Side;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 

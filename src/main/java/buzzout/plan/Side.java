@@ -1,6 +1,6 @@
-package buzzout.screen;
+package buzzout.plan;
 
-/** The side of the board that is drawn. */
+/** The side of a board that is looked at; from the solder side, left and right are mirrored. */
 public enum Side {
     CAP("cap side"),
     SOLDER("solder side, mirrored");
@@ -11,11 +11,11 @@ public enum Side {
         this.words = words;
     }
 
-    String words() {
+    public String words() {
         return words;
     }
 
-    Side other() {
+    public Side other() {
         return this == CAP ? SOLDER : CAP;
     }
 }
