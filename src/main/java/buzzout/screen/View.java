@@ -1,5 +1,6 @@
 package buzzout.screen;
 
+import buzzout.circuit.Concerned;
 import buzzout.diagnosis.Finding;
 import buzzout.plan.Plan;
 import buzzout.session.KeyState;
