@@ -48,6 +48,7 @@ final class BuzzoutCommand implements Callable<Integer> {
                 .addSubcommand(new PortsCommand(surroundings))
                 .addSubcommand(new ReplayCommand(surroundings))
                 .addSubcommand(new DiagnoseCommand(surroundings))
+                .addSubcommand(new ReportCommand(surroundings))
                 .addSubcommand(new SimulateCommand(surroundings))
                 .addSubcommand(new FaultsCommand(surroundings))
                 .addSubcommand(new NetlistCommand(surroundings))
