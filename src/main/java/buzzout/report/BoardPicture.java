@@ -29,11 +29,11 @@ final class BoardPicture {
     private static final int PITCH = 60;
 
     private static final int GAP = 2;
-    private static final double LARGEST_NAME = 20;
+    private static final double LARGEST_NAME = 18;
     private static final double SMALLEST_NAME = 9;
 
     /** About the width of an ordinary letter and of a wide one, such as a Chinese one, in type sizes. */
-    private static final double LETTER = 0.62;
+    private static final double LETTER = 0.68;
 
     private static final double WIDE_LETTER = 1;
 
@@ -66,8 +66,8 @@ final class BoardPicture {
     }
 
     private void put() {
-        String box = number(-12) + " " + number(-12) + " " + number((right - left) * PITCH + 24) + " "
-                + number((bottom - top) * PITCH + 24);
+        String box = number(-12) + " " + number(-14) + " " + number((right - left) * PITCH + 24) + " "
+                + number((bottom - top) * PITCH + 26);
         page.open("figure");
         page.open("svg", "viewBox", box, "role", "img", "aria-label", described());
         page.line();
@@ -100,15 +100,7 @@ final class BoardPicture {
                 number(x + 6),
                 "y",
                 number(y + 50));
-        page.put(
-                "text",
-                sign(state),
-                "class",
-                signClass(state),
-                "x",
-                number(x + width - 5),
-                "y",
-                number(y + (width < PITCH ? 40 : 48)));
+        page.put("text", sign(state), "class", signClass(state), "x", number(x + width - 5), "y", number(y + 46));
         page.close().line();
     }
 
@@ -136,7 +128,7 @@ final class BoardPicture {
                 .sum();
         double size = Math.max(SMALLEST_NAME, Math.min(LARGEST_NAME, room / ems));
         List<String> attributes =
-                new ArrayList<>(List.of("x", number(x), "y", number(y + 21), "font-size", number(size)));
+                new ArrayList<>(List.of("x", number(x), "y", number(y + 25), "font-size", number(size)));
         if (ems * size > room) {
             attributes.addAll(List.of("textLength", number(room), "lengthAdjust", "spacingAndGlyphs"));
         }
@@ -158,8 +150,8 @@ final class BoardPicture {
         if (!numbers.isEmpty()) {
             String text = numbers.stream().collect(Collectors.joining(","));
             double width = 13 + 9.0 * text.length();
-            double x = x(key) + key.place().width() * PITCH - width + 6;
-            double y = y(key) - 8;
+            double x = x(key) + key.place().width() * PITCH - width - 1;
+            double y = y(key) - 11;
             rectangle("tag", x, y, width, 22, 11);
             page.put("text", text, "class", "number", "x", number(x + width / 2), "y", number(y + 16.5))
                     .line();

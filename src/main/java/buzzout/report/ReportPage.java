@@ -131,7 +131,7 @@ public final class ReportPage {
     }
 
     private void fact(String label, String says) {
-        page.put("dt", label).put("dd", Wording.sentence(plan, says)).line();
+        page.put("dt", label).put("dd", says).line();
     }
 
     private void cautions() {

@@ -11,7 +11,7 @@ final class ReportStyle {
                 --good: #79cf9c; --wrong: #ff9d8f; --wash: #3a211d; } }
             * { box-sizing: border-box; }
             body { margin: 0; background: var(--paper); color: var(--ink);
-              font: 1rem/1.5 system-ui, "Segoe UI", "Noto Sans", "DejaVu Sans", sans-serif; overflow-wrap: anywhere; }
+              font: 1rem/1.5 system-ui, "Segoe UI", "Noto Sans", "DejaVu Sans", sans-serif; overflow-wrap: break-word; }
             main { max-width: 54rem; margin: 0 auto; padding: 1rem; }
             h1 { font-size: 1.6rem; line-height: 1.2; margin: 0; }
             h2 { font-size: 1.2rem; margin: 2.2rem 0 .6rem; padding-bottom: .2rem; border-bottom: 1px solid var(--line); }
@@ -40,8 +40,9 @@ final class ReportStyle {
             table { border-collapse: collapse; width: 100%; margin: .6rem 0; }
             th, td { text-align: left; vertical-align: top; padding: .25rem .7rem .25rem 0;
               border-bottom: 1px solid var(--line); }
+            td:last-child { overflow-wrap: anywhere; }
             thead th { color: var(--soft); font-weight: 600; font-size: .9rem; }
-            td.mark { width: 1.6rem; font-weight: 700; text-align: center; }
+            td.mark { width: 3rem; font-weight: 700; text-align: center; }
             .finding { margin: 1rem 0; padding: .7rem 1rem; border: 1px solid var(--line); border-left: .35rem solid
               var(--ink); }
             .finding dl, #how dl { margin: .4rem 0; }

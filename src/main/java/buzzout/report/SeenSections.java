@@ -67,7 +67,9 @@ final class SeenSections {
             page.put("td", pair(planned(key))).put("td", closed(key)).close().line();
         }
         page.close().close().line();
-        arrow();
+        if (session.quiet().isEmpty()) {
+            arrow();
+        }
         page.close().line();
     }
 
