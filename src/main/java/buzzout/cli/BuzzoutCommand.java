@@ -49,6 +49,8 @@ final class BuzzoutCommand implements Callable<Integer> {
                 .addSubcommand(new ReplayCommand(surroundings))
                 .addSubcommand(new DiagnoseCommand(surroundings))
                 .addSubcommand(new ReportCommand(surroundings))
+                .addSubcommand(new CompareCommand(surroundings))
+                .addSubcommand(new HistoryCommand(surroundings))
                 .addSubcommand(new SimulateCommand(surroundings))
                 .addSubcommand(new FaultsCommand(surroundings))
                 .addSubcommand(new NetlistCommand(surroundings))
