@@ -58,6 +58,10 @@ final class HistoryCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Failure {
         boolean plan = Files.isRegularFile(surroundings.resolve(where));
+        if (plan && where.endsWith(".jsonl")) {
+            throw new Failure(
+                    Status.USAGE, where + ": this is a session log, not a plan; name the folder that it is in.");
+        }
         String folder = plan ? SessionLogs.FOLDER : where;
         Optional<String> board =
                 plan ? Optional.of(LoadedPlan.from(surroundings, where).plan().name()) : Optional.empty();

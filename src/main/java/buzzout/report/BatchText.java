@@ -65,7 +65,7 @@ public final class BatchText {
                 .forEach(fault -> page.paragraph(
                         "  " + " ".repeat(width) + "  - ",
                         fault.says()
-                                + (fault.settled() ? "" : " (or what looks alike)")
+                                + (fault.settled() ? "" : Wording.OR_ALIKE)
                                 + (fault.times() > 1 ? ", " + fault.times() + " times" : "")));
     }
 

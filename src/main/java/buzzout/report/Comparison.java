@@ -29,8 +29,13 @@ public record Comparison(
         List<Named> unproven,
         List<KeyChange> keys,
         List<String> remarks) {
-    /** A finding's first suspect, in code and words. */
-    public record Named(String code, String says) {}
+    /**
+     * A finding by its first suspect.
+     *
+     * @param says the end of a sentence
+     * @param settled whether it is the only one
+     */
+    public record Named(String code, String says, boolean settled) {}
 
     public record KeyChange(String key, KeyState before, KeyState after) {
         boolean isFixed() {
@@ -80,7 +85,9 @@ public record Comparison(
 
     private static Named named(Plan plan, Finding finding) {
         return new Named(
-                finding.first().fault().code(plan), finding.first().fault().says(plan));
+                finding.first().fault().code(plan),
+                finding.first().fault().says(plan),
+                finding.suspects().size() == 1);
     }
 
     /** The finding of another outcome that shares a suspect with this one. */

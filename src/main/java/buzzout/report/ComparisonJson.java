@@ -38,6 +38,7 @@ public final class ComparisonJson {
             JsonObject object = new JsonObject();
             object.addProperty("code", finding.code());
             object.addProperty("says", finding.says());
+            object.addProperty("settled", finding.settled());
             array.add(object);
         }
         return array;

@@ -58,7 +58,10 @@ public final class ComparisonText {
 
     private void findings(String label, List<Comparison.Named> findings, String addition) {
         findings.forEach(finding -> page.paragraph(
-                label, Wording.sentence(comparison.after().outcome().plan(), finding.says() + addition)));
+                label,
+                Wording.sentence(
+                        comparison.after().outcome().plan(),
+                        finding.says() + (finding.settled() ? "" : Wording.OR_ALIKE) + addition)));
     }
 
     private void keys(String label, Predicate<Comparison.KeyChange> which) {

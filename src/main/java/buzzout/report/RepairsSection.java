@@ -10,6 +10,8 @@ import buzzout.session.Event;
 import buzzout.session.KeyState;
 import buzzout.session.Retest;
 import buzzout.session.Session;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -22,11 +24,24 @@ final class RepairsSection {
     RepairsSection(SessionLog log) {
         plan = log.plan();
         session = log.replayed();
-        said = log.events().stream()
-                .filter(Event.ByPerson.class::isInstance)
-                .map(Event.ByPerson.class::cast)
-                .filter(by -> by.action() instanceof Action.Repaired || by.action() instanceof Action.Noted)
-                .toList();
+        said = said(log);
+    }
+
+    /** Repairs and notes; what was told twice of one repair, once. */
+    private static List<Event.ByPerson> said(SessionLog log) {
+        List<Event.ByPerson> said = new ArrayList<>();
+        Set<String> underWay = new HashSet<>();
+        for (Event event : log.events()) {
+            if (event instanceof Event.ByPerson by) {
+                if (by.action() instanceof Action.QuietCheckDone) {
+                    underWay.clear();
+                } else if (by.action() instanceof Action.Noted
+                        || (by.action() instanceof Action.Repaired repaired && underWay.add(repaired.code()))) {
+                    said.add(by);
+                }
+            }
+        }
+        return said;
     }
 
     void put(Markup page) {

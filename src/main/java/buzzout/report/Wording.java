@@ -13,6 +13,9 @@ final class Wording {
     /** Suspects of one finding that are listed. */
     static final int MOST_SUSPECTS = 6;
 
+    /** Behind the first suspect of a finding that has several. */
+    static final String OR_ALIKE = " (or what looks alike)";
+
     static final List<String> CAUTIONS = List.of(
             "Unplug the board before you solder, and before you turn a meter to ohms or to the beeper.",
             "The iron is hot enough to burn after it is off. Wear eye protection when you solder or cut legs, draw"

@@ -68,7 +68,7 @@ class SampleSessionsTest {
                 After:  Quayside 46, unit Q-03, session of 2026-11-21 12:10: 2 findings: 44 of
                         46 keys good.
 
-                Fixed:  C2 and C3 are bridged between A and S.
+                Fixed:  C2 and C3 are bridged between A and S (or what looks alike).
                 Fixed:  R3 is open between M and ",".
                 Left:   The diode of O sits the wrong way round.
                 Broken: P never conducts: its switch, its diode or one of their joints is open.
@@ -88,7 +88,7 @@ class SampleSessionsTest {
         assertEquals("buzzout-comparison", json.get("format").getAsString());
         assertEquals(2, json.getAsJsonArray("fixed").size());
         assertEquals(
-                "[{\"code\":\"reversed:O\",\"says\":\"the diode of O sits the wrong way round\"}]",
+                "[{\"code\":\"reversed:O\",\"says\":\"the diode of O sits the wrong way round\",\"settled\":true}]",
                 json.get("left").toString());
         assertEquals(14, json.getAsJsonArray("keys").size());
         assertEquals("[]", json.get("remarks").toString());
