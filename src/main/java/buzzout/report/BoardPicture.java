@@ -99,8 +99,8 @@ final class BoardPicture {
                 "x",
                 number(x + 6),
                 "y",
-                number(y + 50));
-        page.put("text", sign(state), "class", signClass(state), "x", number(x + width - 5), "y", number(y + 46));
+                number(y + 52));
+        page.put("text", sign(state), "class", signClass(state), "x", number(x + width - 5), "y", number(y + 42));
         page.close().line();
     }
 

@@ -31,7 +31,7 @@ final class ReportStyle {
             svg .cap { fill: var(--paper); stroke: var(--line); stroke-width: 1.5; }
             svg .untested { stroke: var(--soft); stroke-dasharray: 5 4; }
             svg .wrong { fill: var(--wash); stroke: var(--wrong); stroke-width: 3.5; }
-            svg .nets { font-size: 10.5px; fill: var(--soft); }
+            svg .nets { font-size: 9.5px; fill: var(--soft); }
             svg .sign { font-size: 23px; font-weight: 700; text-anchor: end; fill: var(--good); }
             svg .sign.waits { fill: var(--soft); }
             svg .sign.bad { fill: var(--wrong); }

@@ -2,6 +2,7 @@ package buzzout.screen;
 
 import buzzout.session.Event;
 import buzzout.session.Press;
+import buzzout.session.Retest;
 import buzzout.session.Session;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +28,21 @@ public record EventLines(List<Line> lines) {
 
     /** The lines after one more event, which made the session {@code before} into {@code after}. */
     public EventLines after(Session before, Event event, Session after) {
+        EventLines told = told(before, event, after);
+        Optional<Retest.Result> result = Retest.result(after);
+        if (result.isEmpty() || result.equals(Retest.result(before))) {
+            return told;
+        }
+        Line line = new Line(event.atMillis(), RetestWords.of(after, result.get()), false);
+        return told.lastSays(line.text()) ? told : told.with(line);
+    }
+
+    /** A key that bounces as it is let go ends a retest more than once. */
+    private boolean lastSays(String text) {
+        return !lines.isEmpty() && lines.get(lines.size() - 1).text().equals(text);
+    }
+
+    private EventLines told(Session before, Event event, Session after) {
         int known = before.presses().size();
         int now = after.presses().size();
         if (now > 0 && now == known && !lastPress(after).equals(lastPress(before))) {

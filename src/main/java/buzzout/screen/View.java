@@ -42,9 +42,25 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
         return session().stage() == Stage.PRESSING;
     }
 
-    /** Whether words about presses are taken: not blindly, while the help covers the board. */
+    /** Whether words about presses are taken: not blindly, while the help covers the board, nor between two calls. */
     boolean takesWords() {
-        return isPressing() && !focus.help();
+        return isPressing()
+                && !focus.help()
+                && !(isCalling() && session().called().isEmpty());
+    }
+
+    /** Whether the last press or word can be taken back, or a repair that has not been made. */
+    boolean takesBack() {
+        return (isPressing() || isRepairing()) && !focus.help();
+    }
+
+    boolean isRepairing() {
+        return session().stage() == Stage.REPAIRING;
+    }
+
+    /** Whether a roll call goes on that has keys left to call. */
+    boolean isCalling() {
+        return !session().toCall().isEmpty();
     }
 
     KeyState state(int key) {
@@ -58,9 +74,11 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
 
     /** The key that a keystroke is about: the one called, or else the one selected. */
     int subject() {
-        return session()
-                .called()
-                .orElse(Math.min(focus.selected(), plan().keys().size() - 1));
+        return session().called().orElse(selected());
+    }
+
+    int selected() {
+        return Math.min(focus.selected(), plan().keys().size() - 1);
     }
 
     /** The finding that the person chose to read, while it still exists. */
@@ -71,12 +89,12 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
                 : Optional.empty();
     }
 
-    /** The keys drawn in a frame: the subject, and where the chosen finding may be. */
+    /** The keys drawn in a frame: the one called, the one selected, and where the chosen finding may be. */
     Set<Integer> framed() {
         Stream<Integer> concerned = chosen().stream()
                 .flatMap(finding -> finding.suspects().stream())
                 .flatMap(suspect -> Concerned.keys(plan(), suspect.fault()));
-        return Stream.concat(Stream.of(subject()), concerned).collect(Collectors.toSet());
+        return Stream.concat(Stream.of(subject(), selected()), concerned).collect(Collectors.toSet());
     }
 
     View with(Focus newFocus) {

@@ -118,10 +118,14 @@ class SampleSessionsTest {
     }
 
     @Test
-    void the_batch_proposes_priors_which_a_plan_takes() {
+    void the_batch_proposes_priors_which_a_plan_takes() throws IOException {
         String toml = line.run("history", made.toString(), "--priors").out();
         assertTrue(toml.contains("\n[priors]\n"), toml);
         assertTrue(toml.matches("(?s).*\nreversed = 0\\.00313 +# 1 found in 138; judged 0\\.002; .*"), toml);
+        Files.writeString(made.resolve("counted.toml"), ExamplePlan.quaysideText() + "\n" + toml);
+        Result check = new CommandLineCase(made).run("check", "counted.toml");
+        assertEquals("", check.err());
+        assertEquals(0, check.status());
     }
 
     private static List<String> commands() throws IOException {
