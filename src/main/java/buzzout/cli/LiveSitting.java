@@ -8,8 +8,10 @@ import buzzout.probe.SerialPorts;
 import buzzout.report.FindingsText;
 import buzzout.report.Outcome;
 import buzzout.screen.BoardScreen;
+import buzzout.screen.Ears;
 import buzzout.screen.Leaving;
 import buzzout.screen.Setting;
+import buzzout.screen.Sound;
 import buzzout.session.Action;
 import buzzout.session.Session;
 import java.io.IOException;
@@ -56,7 +58,7 @@ final class LiveSitting {
             begun.accept(bench);
             leaving = surroundings.obstacle().isEmpty()
                     ? BoardScreen.run(setting(simulated), bench)
-                    : PlainSitting.hold(surroundings, bench);
+                    : PlainSitting.hold(surroundings, bench, Ears.open(sound()));
         } finally {
             probe.close();
         }
@@ -65,7 +67,15 @@ final class LiveSitting {
 
     private Setting setting(boolean simulated) {
         return new Setting(
-                unit, Optional.of(journal.path().toString()), common.look(surroundings.environment()), simulated);
+                unit,
+                Optional.of(journal.path().toString()),
+                common.look(surroundings.environment()),
+                simulated,
+                sound());
+    }
+
+    private Sound sound() {
+        return Sound.from(surroundings.environment(), common.quiet);
     }
 
     /** Says what came of it. The evidence is weighed from scratch, exactly as a replay will. */

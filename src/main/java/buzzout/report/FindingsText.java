@@ -35,6 +35,8 @@ public final class FindingsText {
         for (int at = 0; at < findings.size(); at++) {
             finding(at + 1, findings.get(at));
         }
+        bounces();
+        held();
         doubts(outcome.diagnosis());
         if (!findings.isEmpty()) {
             page.gap().paragraph("Before you solder");
@@ -91,6 +93,29 @@ public final class FindingsText {
                         "      - ", each.fault().says(plan) + " (" + Likelihood.percent(each.probability()) + ")"));
         if (suspects.size() > Wording.MOST_SUSPECTS) {
             page.paragraph("      - ", "and " + (suspects.size() - Wording.MOST_SUSPECTS) + " less likely ones");
+        }
+    }
+
+    private void held() {
+        List<String> dropouts = HeldText.dropouts(plan, outcome.session().flex());
+        boolean together = !outcome.session().allAtOnce().tried().isEmpty();
+        if (!dropouts.isEmpty() || together) {
+            page.gap();
+        }
+        dropouts.forEach(each -> page.paragraph("Flexed: ", sentence(each)));
+        if (together) {
+            page.paragraph("All at once: ", sentence(HeldText.combinations(outcome.session())));
+            outcome.session().allAtOnce().tried().stream()
+                    .filter(each -> !HeldText.isAsComputed(outcome.session(), each))
+                    .forEach(each -> page.paragraph("    ", sentence(HeldText.answer(outcome.session(), each))));
+        }
+    }
+
+    private void bounces() {
+        List<String> over = BounceText.over(plan, outcome.session().bounces());
+        if (!over.isEmpty()) {
+            page.gap();
+            over.forEach(each -> page.paragraph("Bounce: ", sentence(each)));
         }
     }
 

@@ -48,6 +48,7 @@ public final class ReportPage {
         board();
         FindingsSection.put(page, outcome);
         SeenSections.put(page, outcome.session());
+        BounceSection.put(page, outcome.session());
         new RepairsSection(log).put(page);
         NotTestedSection.put(page, outcome, problems);
         PlanSection.put(page, plan);
@@ -96,7 +97,7 @@ public final class ReportPage {
         return switch (outcome.verdict()) {
             case GOOD -> String.valueOf(KeyState.GOOD.mark(false));
             case UNFINISHED -> "…";
-            case FAULTY, UNEXPLAINED -> "!";
+            case FAULTY, BOUNCING, UNEXPLAINED -> "!";
         };
     }
 

@@ -40,6 +40,8 @@ final class Wording {
             case GOOD -> "Nothing is wrong: all " + counted(keys, "key") + " are good.";
             case UNFINISHED -> "Nothing wrong found so far: " + tested;
             case FAULTY -> counted(outcome.diagnosis().findings().size(), "finding") + ": " + tested;
+            case BOUNCING ->
+                counted(outcome.session().bounces().overLimit().size(), "key") + " bounced too long: " + tested;
             case UNEXPLAINED -> "Something is wrong that no single finding explains yet: " + tested;
         };
     }
