@@ -14,8 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every JSON document says its format and version, and its page names them and every field. */
 class FormatPagesTest {
-    /** Objects whose fields are keys of the board, or words that the page refers to elsewhere. */
-    private static final Set<String> OPEN = Set.of("keys", "states", "faultsByKind");
+    /** Objects whose fields are named by the board's keys, or by words that the page refers to elsewhere. */
+    private static final Set<String> BY_NAME = Set.of("keys", "contacts", "states", "faultsByKind");
 
     @ParameterizedTest
     @CsvSource(
@@ -46,7 +46,9 @@ class FormatPagesTest {
         } else if (element.isJsonObject()) {
             element.getAsJsonObject().entrySet().forEach(entry -> {
                 fields.add(entry.getKey());
-                if (!OPEN.contains(entry.getKey()) || entry.getValue().isJsonArray()) {
+                if (BY_NAME.contains(entry.getKey()) && entry.getValue().isJsonObject()) {
+                    entry.getValue().getAsJsonObject().asMap().values().forEach(each -> gather(each, fields));
+                } else {
                     gather(entry.getValue(), fields);
                 }
             });
