@@ -1,6 +1,8 @@
 package buzzout.cli;
 
 import buzzout.journal.JournalReader;
+import buzzout.report.BatchJson;
+import buzzout.report.ComparisonJson;
 import buzzout.report.DiagnosisJson;
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,7 +21,10 @@ final class FormatCommand implements Callable<Integer> {
     @Mixin
     Common common = new Common();
 
-    @Parameters(paramLabel = "log|diagnosis", description = "The session log, or the JSON of `diagnose --json`.")
+    @Parameters(
+            paramLabel = "NAME",
+            description =
+                    "`log`, the session log; `diagnosis`, `comparison` or `history`, the JSON of `diagnose`, `compare` or `history --json`.")
     private String format = "";
 
     FormatCommand(Surroundings surroundings) {
@@ -34,10 +39,13 @@ final class FormatCommand implements Callable<Integer> {
                         switch (format) {
                             case "log" -> text(JournalReader.class, "SESSION-LOG.md");
                             case "diagnosis" -> text(DiagnosisJson.class, "DIAGNOSIS-JSON.md");
+                            case "comparison" -> text(ComparisonJson.class, "COMPARISON-JSON.md");
+                            case "history" -> text(BatchJson.class, "HISTORY-JSON.md");
                             default ->
                                 throw new Failure(
                                         Status.USAGE,
-                                        "There is no format \"" + format + "\"; there are `log` and `diagnosis`.");
+                                        "There is no format \"" + format
+                                                + "\"; there are `log`, `diagnosis`, `comparison` and `history`.");
                         });
         return Status.FINE;
     }

@@ -6,6 +6,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -33,6 +35,7 @@ final class Program {
                 .setOut(new PrintWriter(help, true))
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .registerConverter(long.class, Program::wholeNumber)
+                .registerConverter(OffsetDateTime.class, Program::time)
                 .setUsageHelpLongOptionsMaxWidth(24)
                 .setParameterExceptionHandler((exception, given) -> refused(exception))
                 .setExecutionExceptionHandler((exception, command, parsed) -> failed(exception));
@@ -70,6 +73,14 @@ final class Program {
             return Long.parseLong(text);
         } catch (NumberFormatException e) {
             throw new TypeConversionException("\"" + text + "\" is not a whole number");
+        }
+    }
+
+    private static OffsetDateTime time(String text) {
+        try {
+            return OffsetDateTime.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new TypeConversionException("\"" + text + "\" is no time such as 2026-11-25T10:14:05+01:00");
         }
     }
 

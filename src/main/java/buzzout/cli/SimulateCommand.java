@@ -3,6 +3,7 @@ package buzzout.cli;
 import buzzout.circuit.Fault;
 import buzzout.journal.Journal;
 import java.io.IOException;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,6 +42,12 @@ final class SimulateCommand implements Callable<Integer> {
     private Optional<String> unit = Optional.empty();
 
     @Option(
+            names = "--started",
+            paramLabel = "TIME",
+            description = "When the log says that the session began, such as 2026-11-25T10:14:05+01:00.")
+    private Optional<OffsetDateTime> started = Optional.empty();
+
+    @Option(
             names = "--seed",
             paramLabel = "N",
             defaultValue = "1",
@@ -61,8 +68,8 @@ final class SimulateCommand implements Callable<Integer> {
     public Integer call() throws Failure, IOException, InterruptedException {
         LoadedPlan loaded = LoadedPlan.from(surroundings, file);
         List<Fault> faults = loaded.faults(codes);
-        try (Journal journal = Journal.create(
-                surroundings.resolve(log), SessionLogs.header(loaded, Optional.empty(), unit), loaded.plan())) {
+        try (Journal journal =
+                Journal.create(surroundings.resolve(log), SessionLogs.header(loaded, started, unit), loaded.plan())) {
             PressThrough.Way way = free
                     ? PressThrough.Way.FREE
                     : readThrough ? PressThrough.Way.READ_THROUGH : PressThrough.Way.ROLL_CALL;

@@ -13,7 +13,10 @@ import java.util.OptionalLong;
 /** The first line of a log. */
 final class HeaderLine {
     static final String FORMAT = "buzzout-session";
-    static final int VERSION = 1;
+    static final int VERSION = 2;
+
+    /** The events of version 1 mean the same in version 2, so its logs are read as they are. */
+    private static final int OLDEST = 1;
 
     private HeaderLine() {}
 
@@ -40,9 +43,9 @@ final class HeaderLine {
         if (version.isEmpty()) {
             throw fields.missing("version", "such as " + VERSION);
         }
-        if (version.getAsLong() != VERSION) {
+        if (version.getAsLong() < OLDEST || version.getAsLong() > VERSION) {
             throw new UnusableLine("the log has format version " + version.getAsLong() + " and this program reads "
-                    + VERSION + "; use the version of Buzzout that wrote it"
+                    + OLDEST + " to " + VERSION + "; use the version of Buzzout that wrote it"
                     + fields.optionalText("program")
                             .map(program -> ", " + Fields.quoted(program))
                             .orElse(""));

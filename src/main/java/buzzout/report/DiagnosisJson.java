@@ -12,10 +12,7 @@ import buzzout.plan.Plan;
 import buzzout.session.KeyState;
 import buzzout.session.Session;
 import com.google.gson.JsonArray;
-import com.google.gson.JsonElement;
-import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonPrimitive;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
@@ -39,15 +36,17 @@ public final class DiagnosisJson {
                 "verdict", outcome.map(known -> known.verdict().word()).orElse("unreadable"));
         outcome.ifPresent(known -> put(document, known));
         document.add(
-                "problems", texts(problems.stream().map(LogProblem::toString).toList()));
+                "problems",
+                JsonValues.texts(problems.stream().map(LogProblem::toString).toList()));
         return OneLineJson.of(document);
     }
 
     private static void put(JsonObject document, Outcome outcome) {
         Plan plan = outcome.plan();
         document.addProperty("board", plan.name());
-        document.add("unit", orNull(outcome.unit()));
-        document.add("started", orNull(outcome.started().map(DateTimeFormatter.ISO_OFFSET_DATE_TIME::format)));
+        document.add("unit", JsonValues.orNull(outcome.unit()));
+        document.add(
+                "started", JsonValues.orNull(outcome.started().map(DateTimeFormatter.ISO_OFFSET_DATE_TIME::format)));
         document.add("states", states(outcome.session()));
         document.add("keys", keys(outcome.session()));
         JsonArray findings = new JsonArray();
@@ -57,7 +56,7 @@ public final class DiagnosisJson {
         outcome.diagnosis().next().forEach(step -> next.add(next(plan, step)));
         document.add("next", next);
         document.addProperty("unexplored", rounded(outcome.diagnosis().unexplored()));
-        document.add("troubles", texts(outcome.diagnosis().troubles()));
+        document.add("troubles", JsonValues.texts(outcome.diagnosis().troubles()));
         document.add("flexed", HeldJson.flexed(plan, outcome.session().flex()));
         document.add("together", HeldJson.together(outcome.session()));
         document.add("bounce", BounceJson.of(plan, outcome.session().bounces()));
@@ -84,8 +83,8 @@ public final class DiagnosisJson {
         object.addProperty("probability", rounded(finding.probability()));
         object.add("suspects", suspects(plan, finding.suspects()));
         object.add("otherwise", suspects(plan, finding.otherwise()));
-        object.add("because", texts(finding.because()));
-        object.add("settle", orNull(finding.settle()));
+        object.add("because", JsonValues.texts(finding.because()));
+        object.add("settle", JsonValues.orNull(finding.settle()));
         object.addProperty("repair", finding.first().fault().repair(plan));
         return object;
     }
@@ -122,16 +121,6 @@ public final class DiagnosisJson {
         object.addProperty("repair", fault.repair(plan));
         object.addProperty("probability", rounded(suspect.probability()));
         return object;
-    }
-
-    private static JsonArray texts(List<String> texts) {
-        JsonArray array = new JsonArray();
-        texts.forEach(array::add);
-        return array;
-    }
-
-    private static JsonElement orNull(Optional<String> text) {
-        return text.<JsonElement>map(JsonPrimitive::new).orElse(JsonNull.INSTANCE);
     }
 
     private static double rounded(double probability) {

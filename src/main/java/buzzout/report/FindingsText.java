@@ -6,21 +6,10 @@ import buzzout.diagnosis.Suspect;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.session.KeyState;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 
 /** Findings as plain text, to be read at the bench or pasted into a message that asks for help. */
 public final class FindingsText {
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
-    private static final int MOST_SUSPECTS = 6;
-
-    private static final List<String> CAUTIONS = List.of(
-            "Unplug the board before you solder, and before you turn a meter to ohms or to the beeper.",
-            "The iron is hot enough to burn after it is off. Wear eye protection when you solder or cut legs, draw"
-                    + " the fumes away, and wash your hands after leaded solder.",
-            "Local rules and the makers' instructions come before anything said here.");
-
     private final Outcome outcome;
     private final Plan plan;
     private final boolean ascii;
@@ -39,8 +28,8 @@ public final class FindingsText {
     }
 
     private String written() {
-        page.paragraph(heading());
-        page.gap().paragraph(verdict());
+        page.paragraph(Wording.heading(outcome));
+        page.gap().paragraph(Wording.verdict(outcome));
         keys();
         List<Finding> findings = outcome.diagnosis().findings();
         for (int at = 0; at < findings.size(); at++) {
@@ -54,31 +43,9 @@ public final class FindingsText {
                 .ifPresent(next -> page.gap().paragraph("Next: ", sentence(next.says())));
         if (!findings.isEmpty()) {
             page.gap().paragraph("Before you solder");
-            CAUTIONS.forEach(caution -> page.paragraph("  ", caution));
+            Wording.CAUTIONS.forEach(caution -> page.paragraph("  ", caution));
         }
         return page.toString();
-    }
-
-    private String heading() {
-        return plan.name()
-                + outcome.unit().map(unit -> ", unit " + unit).orElse("")
-                + outcome.started().map(at -> ", session of " + TIME.format(at)).orElse("");
-    }
-
-    private String verdict() {
-        int keys = plan.keys().size();
-        long good = outcome.session().count(KeyState.GOOD);
-        long untested = outcome.session().count(KeyState.UNTESTED);
-        String tested = good + " of " + counted(keys, "key") + " good"
-                + (untested > 0 ? ", " + untested + " untested" : "") + ".";
-        return switch (outcome.verdict()) {
-            case GOOD -> "Nothing is wrong: all " + counted(keys, "key") + " are good.";
-            case UNFINISHED -> "Nothing wrong found so far: " + tested;
-            case FAULTY -> counted(outcome.diagnosis().findings().size(), "finding") + ": " + tested;
-            case BOUNCING ->
-                counted(outcome.session().bounces().overLimit().size(), "key") + " bounced too long: " + tested;
-            case UNEXPLAINED -> "Something is wrong that no single finding explains yet: " + tested;
-        };
     }
 
     private void keys() {
@@ -124,11 +91,11 @@ public final class FindingsText {
 
     private void suspects(List<Suspect> suspects) {
         suspects.stream()
-                .limit(MOST_SUSPECTS)
+                .limit(Wording.MOST_SUSPECTS)
                 .forEach(each -> page.paragraph(
                         "      - ", each.fault().says(plan) + " (" + Likelihood.percent(each.probability()) + ")"));
-        if (suspects.size() > MOST_SUSPECTS) {
-            page.paragraph("      - ", "and " + (suspects.size() - MOST_SUSPECTS) + " less likely ones");
+        if (suspects.size() > Wording.MOST_SUSPECTS) {
+            page.paragraph("      - ", "and " + (suspects.size() - Wording.MOST_SUSPECTS) + " less likely ones");
         }
     }
 
@@ -161,28 +128,11 @@ public final class FindingsText {
             diagnosis.troubles().forEach(trouble -> page.paragraph("Doubtful: ", sentence(trouble)));
         }
         if (diagnosis.unexplored() >= 0.01) {
-            page.gap()
-                    .paragraph("The search stopped early: up to " + Likelihood.percent(diagnosis.unexplored())
-                            + " of the probability lies with explanations that were not looked at.");
+            page.gap().paragraph(Wording.unexplored(diagnosis.unexplored()));
         }
     }
 
-    private static String counted(int count, String word) {
-        return count + " " + word + (count == 1 ? "" : "s");
-    }
-
-    /** Begins with a capital, unless it begins with a name, and ends with a full stop. */
     private String sentence(String says) {
-        if (says.isEmpty()) {
-            return says;
-        }
-        String ended = ".!?".indexOf(says.charAt(says.length() - 1)) >= 0 ? says : says + ".";
-        String first = ended.substring(0, 1).toUpperCase(Locale.ROOT);
-        return beginsWithName(says) ? ended : first + ended.substring(1);
-    }
-
-    private boolean beginsWithName(String says) {
-        String word = says.substring(0, says.indexOf(' ') < 0 ? says.length() : says.indexOf(' '));
-        return plan.key(word).isPresent() || plan.net(word).isPresent();
+        return Wording.sentence(plan, says);
     }
 }

@@ -1,5 +1,6 @@
 package buzzout.screen;
 
+import buzzout.circuit.Concerned;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.graphics.TextGraphics;
 import java.util.OptionalInt;

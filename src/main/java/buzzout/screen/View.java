@@ -1,5 +1,6 @@
 package buzzout.screen;
 
+import buzzout.circuit.Concerned;
 import buzzout.diagnosis.Finding;
 import buzzout.diagnosis.Step;
 import buzzout.plan.Plan;

@@ -57,8 +57,8 @@ class JournalReaderTest {
             value = {
                 "hello | the file ends in the middle of this line",
                 "{'format':'other'} | this is no session log: its first line lacks 'format':'buzzout-session'",
-                "{'format':'buzzout-session'} | the header needs 'version', such as 1",
-                "{'format':'buzzout-session','version':2,'program':'9.1'} | the log has format version 2 and this program reads 1; use the version of Buzzout that wrote it, '9.1'",
+                "{'format':'buzzout-session'} | the header needs 'version', such as 2",
+                "{'format':'buzzout-session','version':3,'program':'9.1'} | the log has format version 3 and this program reads 1 to 2; use the version of Buzzout that wrote it, '9.1'",
                 "{'format':'buzzout-session','version':1} | the header needs 'plan', a text",
                 "{'format':'buzzout-session','version':1,'plan':[3]} | 'plan' of the header must be a text or a list of texts, one for each line",
                 "{'format':'buzzout-session','version':1,'plan':'','started':'noon'} | 'started' of the header must look like 2026-11-25T10:14:05+01:00",

@@ -1,18 +1,16 @@
-package buzzout.screen;
+package buzzout.circuit;
 
-import buzzout.circuit.Fault;
-import buzzout.circuit.Part;
 import buzzout.plan.Link;
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import java.util.stream.Stream;
 
 /** The keys to look at for a fault. */
-final class Concerned {
+public final class Concerned {
     private Concerned() {}
 
     /** Indices into the plan's keys, in their order; none for a fault of the whole board. */
-    static Stream<Integer> keys(Plan plan, Fault fault) {
+    public static Stream<Integer> keys(Plan plan, Fault fault) {
         return fault.parts().stream()
                 .flatMap(part -> keys(plan, part))
                 .distinct()
