@@ -2,6 +2,7 @@ package buzzout.cli;
 
 import buzzout.journal.JournalReader;
 import buzzout.report.DiagnosisJson;
+import buzzout.report.PinTable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -19,7 +20,9 @@ final class FormatCommand implements Callable<Integer> {
     @Mixin
     Common common = new Common();
 
-    @Parameters(paramLabel = "log|diagnosis", description = "The session log, or the JSON of `diagnose --json`.")
+    @Parameters(
+            paramLabel = "log|diagnosis|pins",
+            description = "The session log, the JSON of `diagnose --json`, or what `export` writes.")
     private String format = "";
 
     FormatCommand(Surroundings surroundings) {
@@ -34,10 +37,12 @@ final class FormatCommand implements Callable<Integer> {
                         switch (format) {
                             case "log" -> text(JournalReader.class, "SESSION-LOG.md");
                             case "diagnosis" -> text(DiagnosisJson.class, "DIAGNOSIS-JSON.md");
+                            case "pins" -> text(PinTable.class, "PIN-TABLE.md");
                             default ->
                                 throw new Failure(
                                         Status.USAGE,
-                                        "There is no format \"" + format + "\"; there are `log` and `diagnosis`.");
+                                        "There is no format \"" + format
+                                                + "\"; there are `log`, `diagnosis` and `pins`.");
                         });
         return Status.FINE;
     }

@@ -15,6 +15,11 @@ public record Outcome(Optional<String> unit, Optional<OffsetDateTime> started, S
         return of(log.header().unit(), log.header().started(), log.replayed());
     }
 
+    /** The same with another plan of the same board; {@link SessionLog#replayed(Plan)} says when that can be. */
+    public static Outcome of(SessionLog log, Plan other) {
+        return of(log.header().unit(), log.header().started(), log.replayed(other));
+    }
+
     /** Weighs a session's evidence from scratch, so that a session and its replay come to the same. */
     public static Outcome of(Optional<String> unit, Optional<OffsetDateTime> started, Session session) {
         return new Outcome(unit, started, session, new Engine(session.plan()).weigh(session.evidence()));
