@@ -43,7 +43,8 @@ class ExportTest {
     void nothing_is_overwritten_without_force_and_no_part_is_left() throws IOException {
         assertEquals(
                 "Wrote pins.csv: as planned; no session was given that proves it.\n",
-                line.run("export", "quayside.toml", "--as", "csv", "-o", "pins.csv").out());
+                line.run("export", "quayside.toml", "--as", "csv", "-o", "pins.csv")
+                        .out());
         String first = Files.readString(folder.resolve("pins.csv"));
         Result again = line.run("export", "quayside.toml", "--as", "json", "-o", "pins.csv");
         assertEquals(2, again.status());
@@ -65,8 +66,7 @@ class ExportTest {
         Files.writeString(folder.resolve("new.toml"), line.run("new", "2x2").out());
         line.run("simulate", "quayside.toml", "--log", "s.jsonl");
         Result result = line.run("export", "new.toml", "--as", "c", "--proven", "s.jsonl");
-        assertEquals(
-                "s.jsonl: this session does not prove new.toml: it knows no key \"1A\".\n", result.err());
+        assertEquals("s.jsonl: this session does not prove new.toml: it knows no key \"1A\".\n", result.err());
         assertEquals(2, result.status());
     }
 

@@ -56,6 +56,7 @@ class UsageTest {
                 "simulate",
                 "faults",
                 "netlist",
+                "learn",
                 "export",
                 "format"
             })

@@ -24,12 +24,12 @@ public final class Grids {
     }
 
     /** The same with stripes facing the columns, whose chains are made of diode legs. */
-    static Plan turned(Controller controller, int rows, int columns) {
+    public static Plan turned(Controller controller, int rows, int columns) {
         return plan(controller, rows, columns, Set.of(), Map.of(), "stripe = \"column\"\ndiodes = \"columns\"\n");
     }
 
     /** Five rows by twelve columns, five positions missing, three branches, two jumpers, two leads in mid-chain. */
-    static Plan branching5x12() {
+    public static Plan branching5x12() {
         return plan(
                 Controllers.ATMEGA32U4,
                 5,
@@ -45,7 +45,7 @@ public final class Grids {
     }
 
     /** Eight rows by sixteen columns, 128 keys. */
-    static Plan plain8x16() {
+    public static Plan plain8x16() {
         return plain(Controllers.ATMEGA2560, 8, 16);
     }
 
