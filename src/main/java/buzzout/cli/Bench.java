@@ -23,6 +23,7 @@ final class Bench {
     private final Journal journal;
     private final Engine engine;
     private final QuietCheck quietCheck = new QuietCheck();
+    private final Calling calling = new Calling();
     private final List<Event> unwritten = new ArrayList<>();
     private volatile Snapshot now;
     private Evidence weighed = Evidence.NONE;
@@ -49,6 +50,7 @@ final class Bench {
             Session after = session.after(event);
             lines = lines.after(session, event, after);
             quietCheck.after(after, event);
+            calling.after(event);
             session = after;
         }
         synchronized (this) {
@@ -56,11 +58,12 @@ final class Bench {
         }
     }
 
-    /** Lets the time be so many milliseconds since the session began: the quiet check may be over by then. */
+    /** Lets the time be so many milliseconds since the session began: the quiet check may be over, or a call due. */
     void passTime(long nowMillis) {
         if (quietCheck.isOver(nowMillis)) {
             take(List.of(new Event.ByPerson(nowMillis, new Action.QuietCheckDone())));
         }
+        calling.due(now.session(), nowMillis).ifPresent(call -> take(List.of(new Event.ByPerson(nowMillis, call))));
     }
 
     /** Weighs the evidence, where there is any that is new. */

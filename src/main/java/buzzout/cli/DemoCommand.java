@@ -17,10 +17,13 @@ import picocli.CommandLine.Option;
         name = "demo",
         description = {
             "Test a simulated board, Quayside 46 with a few faults; nothing need be plugged in.",
-            "Its keys are pressed one by one, until you press one yourself."
+            "Its keys are pressed one by one, until you press one yourself; with --roll-call they are yours to press."
         })
 final class DemoCommand implements Callable<Integer> {
     private static final List<String> FAULTS = List.of("open:R3:M:,", "bridge:C2:C3:A:S", "reversed:O");
+    /** The leads make every key of two columns answer as its neighbour: who presses freely sees nothing wrong. */
+    private static final List<String> ROLL_CALL_FAULTS = List.of("swapped:C8:C9", "open:R3:M:,");
+
     private static final Optional<String> UNIT = Optional.of("Q-03");
 
     private final Surroundings surroundings;
@@ -36,7 +39,10 @@ final class DemoCommand implements Callable<Integer> {
             paramLabel = "CODE",
             arity = "1..*",
             description = "Other faults than its own; `faults` lists them.")
-    private List<String> codes = FAULTS;
+    private List<String> codes = List.of();
+
+    @Option(names = "--roll-call", description = "The program calls one key after another; Enter presses it.")
+    private boolean rollCall;
 
     @Option(
             names = "--seed",
@@ -52,7 +58,7 @@ final class DemoCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Failure, IOException, InterruptedException {
         LoadedPlan loaded = LoadedPlan.quayside();
-        List<Fault> faults = loaded.faults(codes);
+        List<Fault> faults = loaded.faults(codes.isEmpty() ? rollCall ? ROLL_CALL_FAULTS : FAULTS : codes);
         Optional<String> obstacle = surroundings.obstacle();
         try (Journal journal = SessionLogs.begin(surroundings, loaded, UNIT, Optional.empty())) {
             if (headless) {
@@ -63,16 +69,17 @@ final class DemoCommand implements Callable<Integer> {
                 return played(loaded, faults, journal);
             }
             SimulatedBoard board = SimulatedBoard.inRealTime(loaded.plan(), faults, seed);
-            DemoFingers fingers = new DemoFingers(loaded.plan(), board);
+            DemoFingers fingers = new DemoFingers(loaded.plan(), board, faults);
             return new LiveSitting(surroundings, common, loaded, UNIT, journal)
-                    .simulated(board, fingers::pressForPerson, fingers::start);
+                    .simulated(board, fingers, bench -> fingers.begin(bench, rollCall));
         }
     }
 
     private int played(LoadedPlan loaded, List<Fault> faults, Journal journal)
             throws IOException, InterruptedException {
         Bench bench = new Bench(loaded, journal);
-        SimulatedSitting.play(loaded.plan(), faults, seed, PressThrough.Way.TELLING, bench);
+        PressThrough.Way way = rollCall ? PressThrough.Way.ROLL_CALL : PressThrough.Way.TELLING;
+        SimulatedSitting.play(loaded.plan(), faults, seed, way, bench);
         Outcome outcome = Outcome.of(UNIT, Optional.empty(), bench.now().session());
         surroundings
                 .console()

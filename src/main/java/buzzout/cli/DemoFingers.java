@@ -1,44 +1,85 @@
 package buzzout.cli;
 
+import buzzout.circuit.Fault;
+import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.probe.SimulatedBoard;
 import buzzout.session.Action;
 import buzzout.session.Session;
+import buzzout.session.Stage;
+import java.util.List;
 import java.util.Timer;
 import java.util.TimerTask;
 
-/** Presses a simulated board's keys in real time, until the person presses one: then the board is theirs. */
-final class DemoFingers {
+/** Presses a simulated board's keys in real time, until the person takes it over; then they do what the person asks. */
+final class DemoFingers implements BoardHands {
     private static final int HELD_MILLIS = 120;
+
+    /** By then an answer would have come. */
+    private static final int ANSWER_MILLIS = 300;
+
+    /** Long enough to read what to do before it is done. */
+    private static final int READING_MILLIS = 2_500;
 
     private final Plan plan;
     private final SimulatedBoard board;
-    private final Timer releases = new Timer("releases", true);
+    private final Timer later = new Timer("fingers' next moves", true);
+    private volatile List<Fault> faults;
     private volatile boolean personPresses;
 
-    DemoFingers(Plan plan, SimulatedBoard board) {
+    DemoFingers(Plan plan, SimulatedBoard board, List<Fault> faults) {
         this.plan = plan;
         this.board = board;
+        this.faults = List.copyOf(faults);
     }
 
-    /** Presses a key because the person asked for it. */
-    void pressForPerson(int key) {
-        personPresses = true;
-        board.press(plan.keys().get(key));
-        TimerTask release = new TimerTask() {
-            @Override
-            public void run() {
-                board.release(plan.keys().get(key));
-            }
-        };
-        releases.schedule(release, HELD_MILLIS);
-    }
-
-    /** Begins to press every key. */
-    void start(LiveBench bench) {
+    /** Begins to press every key; in a roll call that is left to the person. */
+    void begin(LiveBench bench, boolean rollCall) {
+        if (rollCall) {
+            bench.tell(new Action.RollCallBegun());
+            return;
+        }
         Thread thread = new Thread(() -> pressAll(bench), "fingers");
         thread.setDaemon(true);
         thread.start();
+    }
+
+    @Override
+    public void press(int key, LiveBench bench) {
+        personPresses = true;
+        Key pressed = plan.keys().get(key);
+        int before = bench.now().session().presses().size();
+        board.press(pressed);
+        after(HELD_MILLIS, () -> board.release(pressed));
+        after(ANSWER_MILLIS, () -> {
+            if (bench.now().session().presses().size() == before) {
+                bench.tell(new Action.Noted(pressed.spoken() + " was pressed, nothing came; n tells the program"));
+            }
+        });
+    }
+
+    @Override
+    public void repair(List<String> codes, LiveBench bench) {
+        after(READING_MILLIS, () -> {
+            if (bench.now().session().stage() == Stage.REPAIRING) {
+                board.unplug();
+                faults = faults.stream()
+                        .filter(fault -> !codes.contains(fault.code(plan)))
+                        .toList();
+                board.setFaults(faults);
+                after(READING_MILLIS, board::replug);
+            }
+        });
+    }
+
+    private void after(int millis, Runnable move) {
+        TimerTask task = new TimerTask() {
+            @Override
+            public void run() {
+                move.run();
+            }
+        };
+        later.schedule(task, millis);
     }
 
     private void pressAll(LiveBench bench) {
@@ -65,7 +106,8 @@ final class DemoFingers {
             while (!bench.isUpToDate()) {
                 Thread.sleep(1);
             }
-            return !personPresses;
+            boolean taken = session().rollCall().isPresent() || session().stage() == Stage.REPAIRING;
+            return !personPresses && !taken;
         }
 
         @Override

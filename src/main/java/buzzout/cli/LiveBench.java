@@ -15,7 +15,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 
 /** A bench in real time: one queue of what the probe and the person did, one thread that takes it in, and one that weighs it. */
 final class LiveBench implements Source {
@@ -23,7 +23,7 @@ final class LiveBench implements Source {
     private static final int MOST_AT_ONCE = 1_000;
 
     private final Bench bench;
-    private final IntConsumer presser;
+    private final BoardHands hands;
     private final BlockingQueue<Event> queue = new LinkedBlockingQueue<>();
     private final long startNanos = System.nanoTime();
     private final Semaphore unweighed = new Semaphore(0);
@@ -34,16 +34,16 @@ final class LiveBench implements Source {
     private volatile Optional<RuntimeException> failure = Optional.empty();
     private volatile boolean ended;
 
-    private LiveBench(Bench bench, IntConsumer presser) {
+    private LiveBench(Bench bench, BoardHands hands) {
         this.bench = bench;
-        this.presser = presser;
+        this.hands = hands;
         taking.setDaemon(true);
         weighing.setDaemon(true);
     }
 
-    /** Starts to take events in; {@code presser} presses a key of a simulated board. */
-    static LiveBench start(Bench bench, IntConsumer presser) {
-        LiveBench live = new LiveBench(bench, presser);
+    /** Starts to take events in; the hands do to a simulated board what the person asks. */
+    static LiveBench start(Bench bench, BoardHands hands) {
+        LiveBench live = new LiveBench(bench, hands);
         live.taking.start();
         live.weighing.start();
         return live;
@@ -82,8 +82,18 @@ final class LiveBench implements Source {
             tell(new Action.AllPressed());
         } else if (request instanceof Request.TakeBack) {
             tell(new Action.TakenBack());
+        } else if (request instanceof Request.BeginRollCall) {
+            tell(new Action.RollCallBegun());
+        } else if (request instanceof Request.LeaveRollCall) {
+            tell(new Action.RollCallLeft());
+        } else if (request instanceof Request.Repaired repaired) {
+            tell(new Action.Repaired(repaired.code(), repaired.orAlike()));
+            hands.repair(
+                    Stream.concat(Stream.of(repaired.code()), repaired.orAlike().stream())
+                            .toList(),
+                    this);
         } else if (request instanceof Request.Press press) {
-            presser.accept(press.key());
+            hands.press(press.key(), this);
         }
     }
 

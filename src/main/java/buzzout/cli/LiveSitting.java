@@ -10,11 +10,11 @@ import buzzout.report.Outcome;
 import buzzout.screen.BoardScreen;
 import buzzout.screen.Leaving;
 import buzzout.screen.Setting;
+import buzzout.session.Action;
 import buzzout.session.Session;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.IntConsumer;
 
 /** A session in real time, on the screen or as plain text, from its first event to the findings. */
 final class LiveSitting {
@@ -33,23 +33,27 @@ final class LiveSitting {
     }
 
     /** On a probe. */
-    int onProbe(LinkSource source) throws IOException, InterruptedException {
-        LiveBench bench = LiveBench.start(new Bench(loaded, journal), key -> {});
-        return hold(bench, source, false, live -> {});
+    int onProbe(LinkSource source, boolean rollCall) throws IOException, InterruptedException {
+        LiveBench bench = LiveBench.start(new Bench(loaded, journal), BoardHands.NONE);
+        return hold(bench, source, false, live -> {
+            if (rollCall) {
+                live.tell(new Action.RollCallBegun());
+            }
+        });
     }
 
-    /** On a simulated board, whose keys the person may press, and which others press as well. */
-    int simulated(LinkSource board, IntConsumer presser, Consumer<LiveBench> fingers)
+    /** On a simulated board, in hands that do what the person asks, and something of their own from the beginning. */
+    int simulated(LinkSource board, BoardHands hands, Consumer<LiveBench> begun)
             throws IOException, InterruptedException {
-        return hold(LiveBench.start(new Bench(loaded, journal), presser), board, true, fingers);
+        return hold(LiveBench.start(new Bench(loaded, journal), hands), board, true, begun);
     }
 
-    private int hold(LiveBench bench, LinkSource source, boolean simulated, Consumer<LiveBench> fingers)
+    private int hold(LiveBench bench, LinkSource source, boolean simulated, Consumer<LiveBench> begun)
             throws IOException, InterruptedException {
         LiveProbe probe = LiveProbe.start(loaded.plan(), source, bench::hear);
         Leaving leaving;
         try {
-            fingers.accept(bench);
+            begun.accept(bench);
             leaving = surroundings.obstacle().isEmpty()
                     ? BoardScreen.run(setting(simulated), bench)
                     : PlainSitting.hold(surroundings, bench);

@@ -4,10 +4,13 @@ import buzzout.diagnosis.Finding;
 import buzzout.plan.Plan;
 import buzzout.screen.EventLines;
 import buzzout.screen.Snapshot;
+import buzzout.session.Session;
+import buzzout.session.Stage;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** What is new since the last look, as lines of text. */
@@ -20,6 +23,8 @@ final class PlainLines {
 
     private long toldUntil = -1;
     private Set<String> told = Set.of();
+    private OptionalInt called = OptionalInt.empty();
+    private Stage stage = Stage.NO_PROBE;
 
     List<String> settled(Snapshot now, long nowMillis) {
         List<String> lines = new ArrayList<>();
@@ -29,12 +34,30 @@ final class PlainLines {
                 lines.add(String.format(Locale.ROOT, "%9.3f  %s", line.atMillis() / 1000.0, line.text()));
             }
         }
+        waiting(now.session(), lines);
         toldUntil = Math.max(toldUntil, until);
         boolean settling = now.events().lines().stream().anyMatch(line -> line.atMillis() > toldUntil);
         if (!settling) {
             findings(now, lines);
         }
         return lines;
+    }
+
+    /** What the person is to do now, when that is new. */
+    private void waiting(Session session, List<String> lines) {
+        if (!session.called().equals(called)) {
+            called = session.called();
+            called.ifPresent(
+                    key -> lines.add("  press " + session.plan().keys().get(key).spoken() + " now"));
+        }
+        if (session.stage() != stage) {
+            stage = session.stage();
+            if (stage == Stage.REPAIRING) {
+                lines.add(
+                        "  Unplug, repair, plug in again: a quiet check follows. Done already? Say repaired once more."
+                                + " Not now? Type `back`.");
+            }
+        }
     }
 
     private void findings(Snapshot now, List<String> lines) {

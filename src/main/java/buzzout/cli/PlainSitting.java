@@ -2,6 +2,7 @@ package buzzout.cli;
 
 import buzzout.plan.Key;
 import buzzout.screen.Leaving;
+import buzzout.screen.Request;
 import buzzout.screen.Snapshot;
 import buzzout.session.Action;
 import java.io.BufferedReader;
@@ -19,7 +20,9 @@ final class PlainSitting {
 
     private static final String HELP =
             "Press keys. Type `nothing KEY` when nothing came, `all` when every key has been pressed, `back` to take the"
-                    + " last back, `quit` to end.";
+                    + " last back, `quit` to end. `call` calls one key after another until `leave`; `n` is enough"
+                    + " there when nothing came. `findings` numbers the findings, `repaired NUMBER` or `repaired CODE`"
+                    + " retests after a repair.";
 
     private final Surroundings surroundings;
     private final LiveBench bench;
@@ -69,11 +72,40 @@ final class PlainSitting {
             bench.tell(new Action.AllPressed());
         } else if (line.equals("back")) {
             bench.tell(new Action.TakenBack());
+        } else if (line.equals("call")) {
+            bench.ask(new Request.BeginRollCall());
+        } else if (line.equals("leave")) {
+            bench.ask(new Request.LeaveRollCall());
+        } else if (line.equals("n") || line.equals("nothing")) {
+            nothingCame();
+        } else if (line.equals("findings")) {
+            PlainFindings.list(bench.now()).forEach(surroundings.console()::say);
+        } else if (line.startsWith("repaired ")) {
+            repaired(line.substring("repaired ".length()).strip());
         } else if (line.startsWith("nothing ")) {
             nothingCame(line.substring("nothing ".length()).strip());
         } else if (!line.isEmpty()) {
             surroundings.console().say(HELP);
         }
+    }
+
+    private void nothingCame() {
+        bench.now()
+                .session()
+                .called()
+                .ifPresentOrElse(
+                        key -> bench.tell(new Action.NothingCame(key)),
+                        () -> surroundings.console().complain("No key is called; type `nothing KEY`."));
+    }
+
+    private void repaired(String which) {
+        PlainFindings.repaired(bench.now(), which)
+                .ifPresentOrElse(
+                        bench::ask,
+                        () -> surroundings
+                                .console()
+                                .complain("\"" + which + "\" is no finding's number, and no fault's code; type"
+                                        + " `findings` for both."));
     }
 
     private void nothingCame(String name) {

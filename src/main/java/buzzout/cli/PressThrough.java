@@ -6,8 +6,9 @@ import buzzout.probe.SimulatedBoard;
 import buzzout.session.Action;
 import buzzout.session.Session;
 import buzzout.session.Stage;
+import java.util.OptionalInt;
 
-/** Fingers that press every key of a simulated board once, in reading order. */
+/** Fingers that press every key of a simulated board once, as it is called or in reading order. */
 final class PressThrough {
     private static final int HELD_MILLIS = 120;
     private static final int RISE_MILLIS = 60;
@@ -52,6 +53,10 @@ final class PressThrough {
                 return;
             }
         }
+        if (way == Way.ROLL_CALL) {
+            answerCalls();
+            return;
+        }
         for (Key key : plan.keys()) {
             if (!press(key)) {
                 return;
@@ -62,10 +67,16 @@ final class PressThrough {
         }
     }
 
-    private boolean press(Key key) throws InterruptedException {
-        if (way == Way.ROLL_CALL) {
-            place.tell(new Action.Called(key.index()));
+    private void answerCalls() throws InterruptedException {
+        place.tell(new Action.RollCallBegun());
+        boolean goesOn = true;
+        while (goesOn && !place.session().toCall().isEmpty()) {
+            OptionalInt called = place.session().called();
+            goesOn = called.isPresent() ? press(plan.keys().get(called.getAsInt())) : place.pass(LOOK_MILLIS);
         }
+    }
+
+    private boolean press(Key key) throws InterruptedException {
         boolean goesOn = place.pass(PAUSE_MILLIS);
         int before = place.session().presses().size();
         board.press(key);

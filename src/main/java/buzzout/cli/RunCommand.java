@@ -44,6 +44,9 @@ final class RunCommand implements Callable<Integer> {
                     + " and time.")
     private Optional<String> log = Optional.empty();
 
+    @Option(names = "--roll-call", description = "Call one key after another, after the quiet check.")
+    private boolean rollCall;
+
     @Option(names = "--no-dtr", description = "Leave the DTR line down, for boards that reset when it rises.")
     private boolean noDtr;
 
@@ -57,7 +60,7 @@ final class RunCommand implements Callable<Integer> {
         LinkSource source =
                 port.<LinkSource>map(device -> new NamedPort(device, !noDtr)).orElseGet(() -> new ProbeFinder(!noDtr));
         try (Journal journal = SessionLogs.begin(surroundings, loaded, unit, log)) {
-            return new LiveSitting(surroundings, common, loaded, unit, journal).onProbe(source);
+            return new LiveSitting(surroundings, common, loaded, unit, journal).onProbe(source, rollCall);
         }
     }
 }

@@ -114,17 +114,28 @@ final class EventReader {
     private Action action(String word, Fields fields) throws UnusableLine {
         return switch (word) {
             case "quiet-check-done" -> new Action.QuietCheckDone();
+            case "roll-call-begun" -> new Action.RollCallBegun();
+            case "roll-call-left" -> new Action.RollCallLeft();
             case "called" -> new Action.Called(key(fields));
             case "nothing-came" -> new Action.NothingCame(key(fields));
             case "all-pressed" -> new Action.AllPressed();
             case "taken-back" -> new Action.TakenBack();
-            case "repaired" -> new Action.Repaired(fault(fields.text("fault")));
+            case "repaired" -> repaired(fields);
             case "noted" -> new Action.Noted(fields.text("text"));
             case "ended" -> new Action.Ended();
             default ->
                 throw new UnusableLine(
                         "this version knows no event " + fields.owner() + "; a newer one may have" + " written it");
         };
+    }
+
+    private Action repaired(Fields fields) throws UnusableLine {
+        String code = fault(fields.text("fault"));
+        List<String> alike = new ArrayList<>();
+        for (String other : fields.texts("or")) {
+            alike.add(fault(other));
+        }
+        return new Action.Repaired(code, alike);
     }
 
     private int pin(String name) throws UnusableLine {

@@ -89,6 +89,10 @@ final class EventWriter {
     private void put(JsonObject line, Action action) {
         if (action instanceof Action.QuietCheckDone) {
             line.addProperty("event", "quiet-check-done");
+        } else if (action instanceof Action.RollCallBegun) {
+            line.addProperty("event", "roll-call-begun");
+        } else if (action instanceof Action.RollCallLeft) {
+            line.addProperty("event", "roll-call-left");
         } else if (action instanceof Action.Called called) {
             line.addProperty("event", "called");
             line.addProperty("key", key(called.key()));
@@ -102,6 +106,11 @@ final class EventWriter {
         } else if (action instanceof Action.Repaired repaired) {
             line.addProperty("event", "repaired");
             line.addProperty("fault", repaired.code());
+            if (!repaired.orAlike().isEmpty()) {
+                JsonArray alike = new JsonArray();
+                repaired.orAlike().forEach(alike::add);
+                line.add("or", alike);
+            }
         } else if (action instanceof Action.Noted noted) {
             line.addProperty("event", "noted");
             line.addProperty("text", noted.text());

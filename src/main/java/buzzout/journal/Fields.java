@@ -1,9 +1,12 @@
 package buzzout.journal;
 
 import buzzout.probe.Printable;
+import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.regex.Pattern;
@@ -28,6 +31,25 @@ record Fields(String owner, JsonObject object) {
             return Optional.of(value.getAsString());
         }
         throw new UnusableLine(quoted(name) + " of " + owner + " must be a text");
+    }
+
+    /** A list of texts; empty where it is left out. */
+    List<String> texts(String name) throws UnusableLine {
+        List<String> texts = new ArrayList<>();
+        JsonElement element = object.get(name);
+        if (element != null) {
+            UnusableLine unusable = new UnusableLine(quoted(name) + " of " + owner + " must be a list of texts");
+            if (!(element instanceof JsonArray list)) {
+                throw unusable;
+            }
+            for (JsonElement each : list) {
+                if (!(each instanceof JsonPrimitive value && value.isString())) {
+                    throw unusable;
+                }
+                texts.add(value.getAsString());
+            }
+        }
+        return texts;
     }
 
     long number(String name) throws UnusableLine {

@@ -2,7 +2,9 @@ package buzzout.screen;
 
 import buzzout.plan.Key;
 import buzzout.session.KeyState;
-import java.util.Set;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalInt;
 
 /** The board, to scale. */
 final class BoardPainter {
@@ -18,7 +20,6 @@ final class BoardPainter {
         Scale.Box subject = scale.box(view.plan().keys().get(view.subject()).place());
         int left = offset(scale.columns(), pen.columns(), subject.left(), subject.right());
         int top = offset(scale.rows(), pen.rows(), subject.top(), subject.bottom());
-        Set<Integer> framed = view.framed();
         if (scale.isBoxed()) {
             Rails rails = new Rails(scale.columns(), scale.rows());
             for (Key key : view.plan().keys()) {
@@ -31,8 +32,10 @@ final class BoardPainter {
             Scale.Box box = scale.box(key.place());
             paintInside(view, key, inside(scale, box, pen, left, top));
         }
-        for (int key : framed) {
-            paintFrame(scale, scale.box(view.plan().keys().get(key).place()), pen, left, top);
+        // The called key last, over the edges that it shares.
+        for (int key : inOrder(view)) {
+            boolean called = isCalled(view, key);
+            paintFrame(scale, scale.box(view.plan().keys().get(key).place()), pen, left, top, called);
         }
         if (top < 0) {
             pen.putRight(0, "more ↑", Ink.STRONG);
@@ -40,6 +43,12 @@ final class BoardPainter {
         if (top + scale.rows() > pen.rows()) {
             pen.putRight(pen.rows() - 1, "more ↓", Ink.STRONG);
         }
+    }
+
+    private static List<Integer> inOrder(View view) {
+        return view.framed().stream()
+                .sorted(Comparator.comparing(key -> isCalled(view, key)))
+                .toList();
     }
 
     /** Where the board begins: centred where there is room, else so that the subject is well in view. */
@@ -63,27 +72,36 @@ final class BoardPainter {
     /** Name and mark; with more room its nets too, and with more still the state's word, unless it is good. */
     private static void paintInside(View view, Key key, Pen pen) {
         KeyState state = view.state(key.index());
-        Ink ink = ink(state);
+        boolean called = isCalled(view, key.index());
+        Ink ink = called ? Ink.STRONG : ink(state);
+        Ink nameInk = called ? Ink.STRONG : nameInk(state);
         pen.fill(ink);
         String mark = String.valueOf(state.mark(pen.ascii()));
-        pen.part(0, 0, pen.columns() - 1, 1).put(0, 0, key.name(), nameInk(state));
+        String pointer = called ? pen.ascii() ? "*" : "►" : "";
+        pen.part(0, 0, pen.columns() - 1, 1).put(0, 0, pointer + key.name(), nameInk);
         pen.putRight(0, mark, ink);
         if (pen.rows() > 1) {
             String nets =
                     view.plan().row(key).name() + " " + view.plan().column(key).name();
-            pen.put(0, pen.rows() - 1, pen.width(nets) <= pen.columns() ? nets : "", nameInk(state));
+            pen.put(0, pen.rows() - 1, pen.width(nets) <= pen.columns() ? nets : "", nameInk);
         }
         if (pen.rows() > 2 && !state.isWell()) {
             pen.putRight(1, state.word(), ink);
         }
     }
 
-    private static void paintFrame(Scale scale, Scale.Box box, Pen pen, int left, int top) {
+    /** Whether this key is waited for now: it is marked so that it cannot be missed. */
+    private static boolean isCalled(View view, int key) {
+        return view.isPressing() && view.session().called().equals(OptionalInt.of(key));
+    }
+
+    private static void paintFrame(Scale scale, Scale.Box box, Pen pen, int left, int top, boolean called) {
+        Ink ink = called ? Ink.WAITING : Ink.FRAME;
         if (scale.isBoxed()) {
-            Rails.frame(pen, left + box.left(), top + box.top(), left + box.right(), top + box.bottom());
+            Rails.frame(pen, left + box.left(), top + box.top(), left + box.right(), top + box.bottom(), ink);
         } else {
-            pen.put(left + box.left(), top + box.top(), "[", Ink.FRAME);
-            pen.put(left + box.right(), top + box.top(), "]", Ink.FRAME);
+            pen.put(left + box.left(), top + box.top(), "[", ink);
+            pen.put(left + box.right(), top + box.top(), "]", ink);
         }
     }
 

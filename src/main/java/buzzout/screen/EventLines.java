@@ -2,6 +2,7 @@ package buzzout.screen;
 
 import buzzout.session.Event;
 import buzzout.session.Press;
+import buzzout.session.Retest;
 import buzzout.session.Session;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +28,14 @@ public record EventLines(List<Line> lines) {
 
     /** The lines after one more event, which made the session {@code before} into {@code after}. */
     public EventLines after(Session before, Event event, Session after) {
+        EventLines told = told(before, event, after);
+        Optional<Retest.Result> result = Retest.result(after);
+        return result.isPresent() && !result.equals(Retest.result(before))
+                ? told.with(new Line(event.atMillis(), RetestWords.of(after, result.get()), false))
+                : told;
+    }
+
+    private EventLines told(Session before, Event event, Session after) {
         int known = before.presses().size();
         int now = after.presses().size();
         if (now > 0 && now == known && !lastPress(after).equals(lastPress(before))) {

@@ -28,12 +28,17 @@ final class EventWords {
     static Optional<String> of(Action action) {
         if (action instanceof Action.QuietCheckDone) {
             return Optional.of("quiet check done");
+        } else if (action instanceof Action.RollCallBegun) {
+            return Optional.of("roll call");
+        } else if (action instanceof Action.RollCallLeft) {
+            return Optional.of("roll call left");
         } else if (action instanceof Action.AllPressed) {
             return Optional.of("every key has been pressed");
         } else if (action instanceof Action.TakenBack) {
             return Optional.of("the last press or word taken back");
         } else if (action instanceof Action.Repaired repaired) {
-            return Optional.of("repaired: " + repaired.code());
+            int others = repaired.orAlike().size();
+            return Optional.of("repaired: " + repaired.code() + (others == 0 ? "" : ", or what looked alike"));
         } else if (action instanceof Action.Noted noted) {
             return Optional.of("note: " + noted.text());
         } else if (action instanceof Action.Ended) {

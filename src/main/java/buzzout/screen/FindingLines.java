@@ -81,7 +81,7 @@ final class FindingLines {
     private static String nothing(View view) {
         return switch (view.session().stage()) {
             case NO_PROBE, QUIET_CHECK -> "They begin with the quiet check.";
-            case PRESSING, ENDED ->
+            case PRESSING, REPAIRING, ENDED ->
                 view.count(KeyState.GOOD) == view.plan().keys().size()
                         ? "None: every key is good."
                         : "Nothing wrong so far.";

@@ -7,8 +7,10 @@ import java.util.List;
 final class HelpPainter {
     private static final List<String> COURSE = List.of(
             "Plug the probe in, keep your hands off while the quiet check looks for bridges and",
-            "held switches, then press every key in any order. A key that does not answer: select",
-            "it and type n. Findings follow every press. Before you solder, unplug.");
+            "held switches, then press every key, in any order or as the program calls them. A key",
+            "that does not answer: select it and type n. Findings follow every press. To repair one,",
+            "choose it, type d and unplug before you solder: only what it can have changed is called",
+            "again.");
 
     private static final List<Hint> STROKES = List.of(
             new Hint("arrows", "select a key"),
@@ -16,9 +18,10 @@ final class HelpPainter {
             new Hint("n", "it was pressed, nothing came"),
             new Hint("e", "every key has been pressed"),
             new Hint("u", "take the last press or word back"),
+            new Hint("c", "call keys one by one, or leave it"),
+            new Hint("d", "the chosen finding is repaired"),
             new Hint("Tab", "next finding; Shift-Tab back"),
-            new Hint("PgDn/Up", "scroll the findings"),
-            new Hint("Ctrl-L", "paint the screen anew"),
+            new Hint("PgDn/Up", "scroll; Ctrl-L paints anew"),
             new Hint("q", "quit; so does Ctrl-C"));
 
     private static final int STROKE_COLUMN = 38;

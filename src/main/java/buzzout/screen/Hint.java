@@ -19,11 +19,20 @@ record Hint(String stroke, String does) {
         if (view.isPressing()) {
             hints.add(new Hint("n", "nothing came"));
         }
+        if (view.isCalling() || view.isRepairing()) {
+            hints.add(new Hint("u", "take back"));
+        }
+        if (view.chosen().isPresent() && (view.isPressing() || view.isRepairing())) {
+            hints.add(new Hint("d", "repaired"));
+        }
         if (!view.findings().isEmpty()) {
             hints.add(new Hint("Tab", "findings"));
         }
         hints.add(new Hint("s", "turn over"));
-        if (view.isPressing()) {
+        if (view.isPressing() && view.isCalling()) {
+            hints.add(new Hint("c", "leave the roll call"));
+        } else if (view.isPressing()) {
+            hints.add(new Hint("c", "roll call"));
             hints.add(new Hint("u", "take back"));
             hints.add(new Hint("e", "all pressed"));
         }

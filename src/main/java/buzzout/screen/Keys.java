@@ -1,6 +1,7 @@
 package buzzout.screen;
 
 import com.googlecode.lanterna.input.KeyStroke;
+import java.util.List;
 import java.util.Optional;
 
 /** Keystrokes to commands. Escape closes the help and never does anything else. */
@@ -21,7 +22,7 @@ final class Keys {
             case ReverseTab -> Optional.of(new Command.Choose(-1));
             case PageDown -> Optional.of(new Command.Scroll(1));
             case PageUp -> Optional.of(new Command.Scroll(-1));
-            case Enter -> press(view);
+            case Enter -> press(view, view.subject());
             case Escape -> Optional.of(new Command.CloseHelp());
             case EOF -> Optional.of(new Command.Quit());
             default -> Optional.empty();
@@ -43,14 +44,27 @@ final class Keys {
             case 's' -> Optional.of(new Command.Flip());
             case 'n' -> whilePressing(view, new Request.NothingCame(view.subject()));
             case 'e' -> whilePressing(view, new Request.AllPressed());
-            case 'u' -> whilePressing(view, new Request.TakeBack());
-            case 'p' -> press(view);
+            case 'u' -> view.takesBack() ? Optional.of(new Command.Ask(new Request.TakeBack())) : Optional.empty();
+            case 'c' ->
+                whilePressing(view, view.isCalling() ? new Request.LeaveRollCall() : new Request.BeginRollCall());
+            case 'd' -> repaired(view);
+            case 'p' -> press(view, view.selected());
             default -> Optional.empty();
         };
     }
 
-    private static Optional<Command> press(View view) {
-        return view.setting().simulated() ? whilePressing(view, new Request.Press(view.subject())) : Optional.empty();
+    private static Optional<Command> press(View view, int key) {
+        return view.setting().simulated() ? whilePressing(view, new Request.Press(key)) : Optional.empty();
+    }
+
+    /** The chosen finding is: any of its suspects may have been what was repaired. */
+    private static Optional<Command> repaired(View view) {
+        return view.chosen().filter(finding -> view.takesBack()).map(finding -> {
+            List<String> codes = finding.suspects().stream()
+                    .map(suspect -> suspect.fault().code(view.plan()))
+                    .toList();
+            return new Command.Ask(new Request.Repaired(codes.get(0), codes.subList(1, codes.size())));
+        });
     }
 
     private static Optional<Command> whilePressing(View view, Request request) {

@@ -24,6 +24,7 @@ final class Page {
 
     private final View view;
     private final Pen pen;
+    private final int callRows;
     private final int boardRows;
     private final int progressRows;
 
@@ -34,6 +35,7 @@ final class Page {
         int most = pen.rows() - SINGLE_LINES - progressRows - LEAST_PANES;
         this.boardRows =
                 Math.min(most, BoardPainter.scale(view, pen.columns(), most).rows());
+        this.callRows = CallPainter.rows(view, pen.columns(), most - boardRows);
     }
 
     static boolean fits(TerminalSize size) {
@@ -87,15 +89,20 @@ final class Page {
     }
 
     private void paintSession() {
-        BoardPainter.paint(view, pen.part(0, 2, pen.columns(), boardRows));
-        ProgressPainter.paint(view, pen.part(0, 2 + boardRows, pen.columns(), progressRows));
-        KeyPainter.paint(view, pen.row(2 + boardRows + progressRows));
+        CallPainter.paint(view, pen.part(0, 2, pen.columns(), callRows));
+        BoardPainter.paint(view, pen.part(0, boardTop(), pen.columns(), boardRows));
+        ProgressPainter.paint(view, pen.part(0, boardTop() + boardRows, pen.columns(), progressRows));
+        KeyPainter.paint(view, pen.row(panesTop() - 1));
         FindingsPainter.paint(view, findings());
         EventsPainter.paint(view, events());
     }
 
     private int panesTop() {
-        return 3 + boardRows + progressRows;
+        return boardTop() + boardRows + progressRows + 1;
+    }
+
+    private int boardTop() {
+        return 2 + callRows;
     }
 
     private int panesRows() {

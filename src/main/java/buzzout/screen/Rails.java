@@ -43,13 +43,13 @@ final class Rails {
     }
 
     /** A double frame over a box already drawn. */
-    static void frame(Pen pen, int left, int top, int right, int bottom) {
+    static void frame(Pen pen, int left, int top, int right, int bottom, Ink ink) {
         String bar = "═".repeat(Math.max(0, right - left - 1));
-        pen.put(left, top, "╔" + bar + "╗", Ink.FRAME);
-        pen.put(left, bottom, "╚" + bar + "╝", Ink.FRAME);
+        pen.put(left, top, "╔" + bar + "╗", ink);
+        pen.put(left, bottom, "╚" + bar + "╝", ink);
         for (int row = top + 1; row < bottom; row++) {
-            pen.put(left, row, "║", Ink.FRAME);
-            pen.put(right, row, "║", Ink.FRAME);
+            pen.put(left, row, "║", ink);
+            pen.put(right, row, "║", ink);
         }
     }
 }

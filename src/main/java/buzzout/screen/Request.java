@@ -1,5 +1,7 @@
 package buzzout.screen;
 
+import java.util.List;
+
 /** What the person asks of the session, rather than of the screen. Keys are indices into the plan's keys. */
 public sealed interface Request {
     /** The key was pressed and nothing came. */
@@ -10,6 +12,18 @@ public sealed interface Request {
 
     /** The last press, or the last word about one, was a slip. */
     record TakeBack() implements Request {}
+
+    /** Call one key after another. */
+    record BeginRollCall() implements Request {}
+
+    record LeaveRollCall() implements Request {}
+
+    /** What has this fault code, or one of the others, is repaired; said once more: the board is plugged in again. */
+    record Repaired(String code, List<String> orAlike) implements Request {
+        public Repaired {
+            orAlike = List.copyOf(orAlike);
+        }
+    }
 
     /** Press this key of the simulated board. */
     record Press(int key) implements Request {}

@@ -1,7 +1,10 @@
 package buzzout.screen;
 
 import buzzout.session.KeyState;
+import buzzout.session.Press;
+import buzzout.session.Retest;
 import buzzout.session.Session;
+import java.util.Optional;
 
 /** One line that says what goes on and what to do. */
 final class StagePainter {
@@ -9,7 +12,7 @@ final class StagePainter {
 
     static void paint(View view, Pen pen) {
         boolean trouble = view.snapshot().warning().isPresent()
-                || view.session().linkTrouble().isPresent();
+                || (view.session().linkTrouble().isPresent() && !view.isRepairing());
         pen.put(1, 0, words(view), trouble ? Ink.WRONG : Ink.STRONG);
     }
 
@@ -17,26 +20,68 @@ final class StagePainter {
         Session session = view.session();
         if (view.snapshot().warning().isPresent()) {
             return view.snapshot().warning().get();
+        } else if (view.isRepairing()) {
+            return session.linkTrouble().isPresent()
+                    ? "Unplugged. Repair it, then plug in again: a quiet check follows."
+                    : "Unplug, repair, plug in again: a quiet check follows. Done already? Type d again.";
         } else if (session.linkTrouble().isPresent()) {
             return "Link down: " + session.linkTrouble().get();
         }
         return switch (session.stage()) {
             case NO_PROBE -> "Looking for the probe. Plug its USB cable in; press nothing yet.";
             case QUIET_CHECK -> "Quiet check: hands off the keys for a moment.";
+            case REPAIRING -> "";
             case PRESSING -> pressing(view, session);
             case ENDED -> "The session has ended.";
         };
     }
 
     private static String pressing(View view, Session session) {
+        Optional<Retest.Result> retested = Retest.result(session);
         if (session.called().isPresent()) {
-            String name = view.plan().keys().get(session.called().getAsInt()).spoken();
-            return "Press " + name + " now. If you did and nothing came, type n.";
+            return called(view, session, spoken(view, session.called().getAsInt()));
+        } else if (view.isCalling()) {
+            return session.isKeyDown() ? "Let go." : "";
+        } else if (retested.isPresent()) {
+            return RetestWords.of(session, retested.get());
         } else if (view.count(KeyState.UNTESTED) > 0) {
             return "Press every key, in any order; those still untested stand out.";
         } else if (view.count(KeyState.GOOD) == view.states().size()) {
             return "Every key is good.";
         }
         return "Every key has had its press. What is wrong stands in the findings.";
+    }
+
+    /** What to press, and where the last press was not as planned, how to mend it if that was a slip. */
+    private static String called(View view, Session session, String name) {
+        int left = session.toCall().size();
+        int all = session.rollCall().map(call -> call.keys().size()).orElse(left);
+        String count = left == 0 ? "" : " (" + (all - left + 1) + " of " + all + ")";
+        return mishap(view, session)
+                .map(what -> what + ": if that was a slip, type u. Else press " + name + count + ".")
+                .orElse("Press " + name + " now" + count + ". If you did and nothing came, type n.");
+    }
+
+    private static Optional<String> mishap(View view, Session session) {
+        if (session.presses().isEmpty()) {
+            return Optional.empty();
+        }
+        Press last = session.presses().get(session.presses().size() - 1);
+        return last.called().stream()
+                .filter(key -> view.state(key) != KeyState.GOOD)
+                .mapToObj(key -> spoken(view, key) + " was called, " + answer(view, last, key))
+                .findFirst();
+    }
+
+    private static String answer(View view, Press press, int called) {
+        if (press.pairs().isEmpty()) {
+            return "nothing came";
+        }
+        boolean another = press.presumed().isPresent() && press.presumed().getAsInt() != called;
+        return another ? spoken(view, press.presumed().getAsInt()) + " answered" : "it answered otherwise";
+    }
+
+    private static String spoken(View view, int key) {
+        return view.plan().keys().get(key).spoken();
     }
 }

@@ -46,6 +46,20 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
         return isPressing() && !focus.help();
     }
 
+    /** Whether the last press or word can be taken back, or a repair that has not been made. */
+    boolean takesBack() {
+        return (isPressing() || isRepairing()) && !focus.help();
+    }
+
+    boolean isRepairing() {
+        return session().stage() == Stage.REPAIRING;
+    }
+
+    /** Whether a roll call goes on that has keys left to call. */
+    boolean isCalling() {
+        return !session().toCall().isEmpty();
+    }
+
     KeyState state(int key) {
         return states.get(key);
     }
@@ -57,9 +71,11 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
 
     /** The key that a keystroke is about: the one called, or else the one selected. */
     int subject() {
-        return session()
-                .called()
-                .orElse(Math.min(focus.selected(), plan().keys().size() - 1));
+        return session().called().orElse(selected());
+    }
+
+    int selected() {
+        return Math.min(focus.selected(), plan().keys().size() - 1);
     }
 
     /** The finding that the person chose to read, while it still exists. */
@@ -70,12 +86,12 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
                 : Optional.empty();
     }
 
-    /** The keys drawn in a frame: the subject, and where the chosen finding may be. */
+    /** The keys drawn in a frame: the one called, the one selected, and where the chosen finding may be. */
     Set<Integer> framed() {
         Stream<Integer> concerned = chosen().stream()
                 .flatMap(finding -> finding.suspects().stream())
                 .flatMap(suspect -> Concerned.keys(plan(), suspect.fault()));
-        return Stream.concat(Stream.of(subject()), concerned).collect(Collectors.toSet());
+        return Stream.concat(Stream.of(subject(), selected()), concerned).collect(Collectors.toSet());
     }
 
     View with(Focus newFocus) {

@@ -21,7 +21,7 @@ final class Coverage {
             press.key().ifPresent(index -> {
                 Key key = plan.keys().get(index);
                 if (proves(plan, key, press)) {
-                    answers.get(index).add(answer(plan, key, press.pairs()));
+                    answers.get(index).add(answer(plan, key, press));
                 }
             });
         }
@@ -38,7 +38,9 @@ final class Coverage {
         return !press.inCompany() || press.pairs().equals(Pairs.of(Expected.pair(plan, key)));
     }
 
-    private static KeyState answer(Plan plan, Key key, Pairs pairs) {
+    /** What one press says of a key. */
+    static KeyState answer(Plan plan, Key key, Press press) {
+        Pairs pairs = press.pairs();
         Pair planned = Expected.pair(plan, key);
         boolean right = pairs.contains(planned);
         boolean turned = pairs.contains(planned.turned());

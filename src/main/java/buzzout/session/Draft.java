@@ -1,5 +1,6 @@
 package buzzout.session;
 
+import buzzout.circuit.Fault;
 import buzzout.circuit.Pairs;
 import buzzout.probe.Identity;
 import java.util.ArrayList;
@@ -18,6 +19,8 @@ final class Draft {
     final List<Press> presses;
     boolean everyKeyPressed;
     OptionalInt called;
+    Optional<RollCall> rollCall;
+    final List<Fault> repairs;
     Optional<String> linkTrouble;
     long lostChanges;
     long garbledLines;
@@ -32,6 +35,8 @@ final class Draft {
         presses = new ArrayList<>(before.presses());
         everyKeyPressed = before.everyKeyPressed();
         called = before.called();
+        rollCall = before.rollCall();
+        repairs = new ArrayList<>(before.repairs());
         linkTrouble = before.linkTrouble();
         lostChanges = before.lostChanges();
         garbledLines = before.garbledLines();
@@ -56,6 +61,8 @@ final class Draft {
                 presses,
                 everyKeyPressed,
                 called,
+                rollCall,
+                repairs,
                 linkTrouble,
                 lostChanges,
                 garbledLines);

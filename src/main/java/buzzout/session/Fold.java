@@ -1,11 +1,16 @@
 package buzzout.session;
 
 import buzzout.circuit.Catalogue;
+import buzzout.circuit.Fault;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.probe.ProbeEvent;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Takes events into a session, one after another. */
 final class Fold {
@@ -29,28 +34,38 @@ final class Fold {
         } else if (event instanceof ProbeEvent.WholeState whole) {
             become(draft, atMillis, whole);
         } else if (event instanceof ProbeEvent.Found found) {
-            draft.probe = java.util.Optional.of(found.identity());
-            draft.port = java.util.Optional.of(found.port());
-            draft.linkTrouble = java.util.Optional.empty();
+            draft.probe = Optional.of(found.identity());
+            draft.port = Optional.of(found.port());
+            draft.linkTrouble = Optional.empty();
             if (draft.stage == Stage.NO_PROBE) {
                 draft.stage = Stage.QUIET_CHECK;
+            } else if (draft.stage == Stage.REPAIRING) {
+                testAgain(draft, atMillis);
             }
         } else if (event instanceof ProbeEvent.Lost lost) {
             draft.lostChanges += lost.changes();
         } else if (event instanceof ProbeEvent.Garbled garbled) {
             draft.garbledLines += garbled.lines();
         } else if (event instanceof ProbeEvent.LinkLost down) {
-            draft.linkTrouble = java.util.Optional.of(down.why());
+            draft.linkTrouble = Optional.of(down.why());
             draft.now = draft.quiet;
         } else if (event instanceof ProbeEvent.Refused refused) {
-            draft.linkTrouble = java.util.Optional.of(refused.why());
+            draft.linkTrouble = Optional.of(refused.why());
         }
     }
 
     private static void take(Draft draft, long atMillis, Action action) {
         if (action instanceof Action.QuietCheckDone) {
+            if (draft.stage == Stage.REPAIRING) {
+                testAgain(draft, atMillis);
+            }
             draft.quiet = draft.now;
             draft.stage = Stage.PRESSING;
+        } else if (action instanceof Action.RollCallBegun) {
+            draft.rollCall = Optional.of(RollCall.of(draft.before.plan().keys().size(), draft.presses, atMillis));
+        } else if (action instanceof Action.RollCallLeft) {
+            draft.rollCall = Optional.empty();
+            draft.called = OptionalInt.empty();
         } else if (action instanceof Action.Called named) {
             draft.called = OptionalInt.of(named.key());
         } else if (action instanceof Action.NothingCame nothing) {
@@ -62,7 +77,7 @@ final class Fold {
         } else if (action instanceof Action.TakenBack) {
             takeBack(draft);
         } else if (action instanceof Action.Repaired repaired) {
-            forget(draft, repaired.code());
+            repair(draft, atMillis, repaired);
         } else if (action instanceof Action.Ended) {
             draft.stage = Stage.ENDED;
         }
@@ -83,7 +98,11 @@ final class Fold {
         if (!keyDown) {
             draft.quiet = draft.quiet.and(before);
         }
-        OptionalInt called = keyDown ? OptionalInt.empty() : draft.called;
+        OptionalInt called = OptionalInt.empty();
+        if (!keyDown) {
+            called = draft.called;
+            draft.called = OptionalInt.empty();
+        }
         Press begun = new Press(atMillis, micros, micros, Pairs.NONE, OptionalInt.empty(), called, keyDown);
         draft.presses.add(begun);
         draft.replaceLastPress(grown(draft, begun, micros, Pairs.of(pair)));
@@ -119,22 +138,53 @@ final class Fold {
     }
 
     private static void takeBack(Draft draft) {
-        if (draft.everyKeyPressed) {
+        if (draft.stage == Stage.REPAIRING) {
+            draft.repairs.clear();
+            draft.stage = Stage.PRESSING;
+        } else if (draft.everyKeyPressed) {
             draft.everyKeyPressed = false;
         } else if (!draft.presses.isEmpty()) {
             Press last = draft.presses.remove(draft.presses.size() - 1);
-            draft.called = last.called();
+            draft.called = last.called().isPresent() ? last.called() : draft.called;
         }
     }
 
-    /** After a repair: what it can have changed counts as untested, and a new quiet check is due. */
-    private static void forget(Draft draft, String code) {
-        Catalogue.find(draft.before.plan(), code).ifPresent(fault -> {
-            Set<Integer> changed = Retest.keys(draft.before.plan(), fault);
-            draft.presses.removeIf(press ->
-                    press.key().isEmpty() || changed.contains(press.key().getAsInt()));
-            draft.everyKeyPressed = false;
-            draft.stage = Stage.QUIET_CHECK;
-        });
+    /** What is repaired, and once it was said before: that it is done. */
+    private static void repair(Draft draft, long atMillis, Action.Repaired repaired) {
+        List<Fault> faults = Stream.concat(Stream.of(repaired.code()), repaired.orAlike().stream())
+                .flatMap(code -> Catalogue.find(draft.before.plan(), code).stream())
+                .toList();
+        if (faults.isEmpty() || (draft.stage != Stage.PRESSING && draft.stage != Stage.REPAIRING)) {
+            return;
+        }
+        if (draft.repairs.containsAll(faults)) {
+            testAgain(draft, atMillis);
+            return;
+        }
+        draft.repairs.addAll(faults);
+        draft.stage = Stage.REPAIRING;
+    }
+
+    /** What the repairs can have changed counts as untested and is called; a new quiet check comes first. */
+    private static void testAgain(Draft draft, long atMillis) {
+        Retest.Due due = Retest.after(draft.before.plan(), draft.repairs, draft.presses);
+        Set<Integer> keys = new TreeSet<>(due.keys());
+        List<Fault> repaired = List.copyOf(draft.repairs);
+        Optional<RollCall> unfinished = draft.rollCall
+                .filter(RollCall::isRetest)
+                .filter(retest -> !retest.left(draft.presses).isEmpty());
+        if (unfinished.isPresent()) {
+            keys.addAll(unfinished.get().left(draft.presses));
+            repaired = Stream.concat(unfinished.get().repaired().stream(), repaired.stream())
+                    .distinct()
+                    .toList();
+        }
+        draft.presses.clear();
+        draft.presses.addAll(due.kept());
+        draft.repairs.clear();
+        draft.rollCall = Optional.of(new RollCall(keys, atMillis, repaired));
+        draft.called = OptionalInt.empty();
+        draft.everyKeyPressed = false;
+        draft.stage = Stage.QUIET_CHECK;
     }
 }

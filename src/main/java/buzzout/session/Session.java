@@ -1,11 +1,14 @@
 package buzzout.session;
 
+import buzzout.circuit.Fault;
 import buzzout.circuit.Pairs;
 import buzzout.plan.Plan;
 import buzzout.probe.Identity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * Everything known after some events: a pure fold, so that the same events give the same session.
@@ -14,7 +17,9 @@ import java.util.OptionalInt;
  * @param now what conducts at the moment
  * @param presses in the order made, those taken back left out
  * @param everyKeyPressed whether the person said so
- * @param called the key that the program waits for
+ * @param called the key that the program waits for; a press that begins is its answer
+ * @param rollCall the roll call that goes on, or whose last key has been called
+ * @param repairs what is being repaired, until the board is plugged in again
  * @param linkTrouble why the link is down, while it is
  * @param lostChanges changes that never arrived
  * @param garbledLines lines from the probe that were not understood
@@ -29,11 +34,14 @@ public record Session(
         List<Press> presses,
         boolean everyKeyPressed,
         OptionalInt called,
+        Optional<RollCall> rollCall,
+        List<Fault> repairs,
         Optional<String> linkTrouble,
         long lostChanges,
         long garbledLines) {
     public Session {
         presses = List.copyOf(presses);
+        repairs = List.copyOf(repairs);
     }
 
     /** The session before its first event. */
@@ -48,6 +56,8 @@ public record Session(
                 List.of(),
                 false,
                 OptionalInt.empty(),
+                Optional.empty(),
+                List.of(),
                 Optional.empty(),
                 0,
                 0);
@@ -66,6 +76,16 @@ public record Session(
     /** What a diagnosis may weigh. */
     public Evidence evidence() {
         return Gathered.from(this);
+    }
+
+    /** The keys that the roll call has still to call; the one that is called now is among them. */
+    public SortedSet<Integer> toCall() {
+        return rollCall.map(call -> call.left(presses)).orElseGet(TreeSet::new);
+    }
+
+    /** Whether a key is down, as far as the probe can tell. */
+    public boolean isKeyDown() {
+        return !now.minus(quiet).isEmpty();
     }
 
     /** How many keys have this state. */

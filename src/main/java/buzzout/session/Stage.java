@@ -7,5 +7,7 @@ public enum Stage {
     /** The probe sweeps; hands off until the quiet check is done. */
     QUIET_CHECK,
     PRESSING,
+    /** Something is being repaired; the board is to be unplugged and plugged in again. */
+    REPAIRING,
     ENDED
 }

@@ -85,7 +85,7 @@ class BenchTest {
     @Test
     void events_of_a_live_bench_are_all_on_the_disk_when_it_ends() throws LogNotWritten, InterruptedException {
         try (Journal journal = journal()) {
-            LiveBench live = LiveBench.start(new Bench(PLAN, journal), key -> {});
+            LiveBench live = LiveBench.start(new Bench(PLAN, journal), BoardHands.NONE);
             live.hear(new ProbeEvent.Found(new Identity(1, "1", "chip", 26, 1), "port"));
             for (int at = 0; at < 5_000; at++) {
                 live.hear(new ProbeEvent.Lost(1));

@@ -49,11 +49,14 @@ final class EveryEvent {
     static List<Action> actions() {
         return List.of(
                 new Action.QuietCheckDone(),
+                new Action.RollCallBegun(),
                 new Action.Called(11),
+                new Action.RollCallLeft(),
                 new Action.NothingCame(45),
                 new Action.AllPressed(),
                 new Action.TakenBack(),
                 new Action.Repaired("dead:Q"),
+                new Action.Repaired("open:R3:M:,", List.of("dead:,", "open:R3:,:.")),
                 new Action.Noted("the leg of Ä was cut \ud83d\udd27"),
                 new Action.Ended());
     }

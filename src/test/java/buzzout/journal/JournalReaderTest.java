@@ -31,6 +31,7 @@ class JournalReaderTest {
                 "{'event':'closed','low':'F0'} | 'closed' needs 'reads', a text",
                 "{'event':'closed','low':'F0','reads':7} | 'reads' of 'closed' must be a text",
                 "{'event':'called','key':'Hyper'} | the plan has no key 'Hyper'",
+                "{'event':'repaired','fault':'dead:Q','or':'dead:W'} | 'or' of 'repaired' must be a list of texts",
                 "{'event':'repaired','fault':'dead:Hyper'} | the plan's board has no fault 'dead:Hyper'",
                 "{'event':'whole','pairs':[['D0','F0']]} | 'whole' needs 'pairs', an object from a driven pin to the list of the pins that read low",
                 "{'event':'whole','pairs':{'D0':'F0'}} | 'pairs' must hold a list of pins for 'D0'",

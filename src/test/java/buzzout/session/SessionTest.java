@@ -151,7 +151,8 @@ class SessionTest {
         Hands.PLAN.keys().forEach(key -> hands.press(key.name()));
         assertEquals(46, hands.session().count(KeyState.GOOD));
         hands.say(new Action.Repaired("open:R3:M:,"));
-        assertEquals(Stage.QUIET_CHECK, hands.session().stage());
+        assertEquals(Stage.REPAIRING, hands.session().stage());
+        assertEquals(46, hands.session().count(KeyState.GOOD), "nothing has been repaired yet");
         hands.say(new Action.QuietCheckDone());
         assertEquals(42, hands.session().count(KeyState.GOOD));
         Set.of(",", ".", "/", "Up").forEach(key -> assertEquals(KeyState.UNTESTED, hands.state(key), key));
