@@ -3,16 +3,15 @@ package buzzout.cli;
 import buzzout.circuit.AsWired;
 import buzzout.circuit.Fault;
 import buzzout.diagnosis.Finding;
+import buzzout.journal.Journal;
 import buzzout.journal.LogFile;
 import buzzout.journal.SessionLog;
 import buzzout.plan.CorrectedText;
-import buzzout.plan.Plan;
-import buzzout.plan.PlanFile;
-import buzzout.plan.PlanReader;
 import buzzout.plan.PlanText;
 import buzzout.report.Outcome;
 import buzzout.session.Learnt;
-import buzzout.session.OtherPlan;
+import buzzout.session.Session;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,9 +24,11 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "learn",
         description = {
-            "Write the plan that a board turns out to have, from the log of a session in which its keys were called and"
-                    + " pressed. What contradicts itself or is missing is told.",
-            "With --accept: keep the plan, but take swapped leads, a mirrored board or turned stripes for right."
+            "Write the plan that a board turns out to have. From a log: of a session in which its keys were called. Else"
+                    + " the program calls the keys now, on the board that is plugged in; FILE is a plan that may be wrong,"
+                    + " or only a layout: name, controller, [layout] with lines = [\"Q W E\"], and pins = \"D0 D1\" where"
+                    + " you know them.",
+            "With --accept: keep a log's plan, but take swapped leads, a mirrored board or turned stripes for right."
         })
 final class LearnCommand implements Callable<Integer> {
     /** A finding less probable than this must first be settled. */
@@ -38,7 +39,13 @@ final class LearnCommand implements Callable<Integer> {
     @Mixin
     Common common = new Common();
 
-    @Parameters(paramLabel = "LOG", description = "A session log.")
+    @Mixin
+    ScreenOption screen = new ScreenOption();
+
+    @Mixin
+    ProbeOptions probe = new ProbeOptions();
+
+    @Parameters(paramLabel = "FILE", description = "A session log, a plan, or a layout.")
     private String file = "";
 
     @Option(
@@ -57,53 +64,91 @@ final class LearnCommand implements Callable<Integer> {
                             + " the findings have them.")
     private boolean accept;
 
+    @Option(names = "--log", paramLabel = "FILE", description = "Where to write the log of a session held now.")
+    private Optional<String> log = Optional.empty();
+
     LearnCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
 
     @Override
-    public Integer call() throws Failure {
+    public Integer call() throws Failure, IOException, InterruptedException {
+        if (output.isPresent()) {
+            NewFile.mustBeFree(surroundings, output.get(), force);
+        }
+        if (isPlan()) {
+            return live();
+        }
         LogFile read = LogReading.read(surroundings, file);
         if (read.log().isEmpty()) {
             return Status.USAGE;
         }
-        SessionLog log = read.log().get();
-        if (output.isPresent()) {
-            NewFile.mustBeFree(surroundings, output.get(), force);
-        }
-        return accept ? accepted(log) : learnt(log);
+        return accept ? accepted(read.log().get()) : learnt(read.log().get().replayed());
     }
 
-    private int learnt(SessionLog log) throws Failure {
-        Learnt learnt = Learnt.from(log.replayed())
+    private boolean isPlan() {
+        return file.endsWith(".toml");
+    }
+
+    private int live() throws Failure, IOException, InterruptedException {
+        if (accept) {
+            throw new Failure(Status.USAGE, "--accept needs a session log; " + file + " is a plan.");
+        }
+        LoadedPlan loaded = LoadedPlan.toLearnFrom(surroundings, file);
+        Canvas canvas = screen.canvas(surroundings);
+        try (Journal journal = SessionLogs.begin(surroundings, loaded, Optional.empty(), log)) {
+            return new LiveSitting(surroundings, common, canvas, loaded, Optional.empty(), journal)
+                    .onProbe(probe.source(), true, this::learnt);
+        }
+    }
+
+    private int learnt(Session session) throws Failure {
+        Learnt learnt = Learnt.from(session)
                 .orElseThrow(() -> new Failure(
                         Status.USAGE,
                         file + ": no key that was called joined two pins, so nothing can be learnt.",
-                        "A log tells which key a press was meant to be when the program called it: see `buzzout run"
-                                + " --help`."));
+                        "Which key a press was meant to be is known only in a roll call: `buzzout learn PLAN`, or"
+                                + " `buzzout run PLAN --roll-call`."));
         List<String> remarks = new ArrayList<>(List.of(
                 "As wired, learnt from presses by Buzzout " + Version.NUMBER + ".",
                 "The order of joints cannot be learnt from presses: where the earlier plan did not have the same net, it"
                         + " is reading order."));
         remarks.addAll(learnt.notes());
-        write(log, PlanText.of(learnt.plan(), remarks));
-        if (!common.quiet && output.isPresent()) {
+        WrittenPlan.write(surroundings, output, force, PlanText.of(learnt.plan(), remarks));
+        if (output.isPresent() && !common.quiet) {
+            surroundings.console().say(WrittenPlan.remark(output.get(), session, learnt.plan()));
             learnt.notes().forEach(surroundings.console()::say);
         }
         return learnt.notes().isEmpty() ? Status.FINE : Status.FINDINGS;
     }
 
-    private int accepted(SessionLog log) throws Failure {
-        Outcome outcome = Outcome.of(log);
+    private int accepted(SessionLog session) throws Failure {
+        List<Fault> faults = acceptable(session);
+        AsWired wired = AsWired.of(session.plan(), faults);
+        String text = CorrectedText.of(session.header().planText(), wired.pins(), wired.stripe())
+                .orElseThrow(() -> new Failure(
+                        Status.USAGE,
+                        file + ": its plan writes a pin in a way that cannot be changed here; use `buzzout learn "
+                                + file + "` without --accept."));
+        WrittenPlan written = WrittenPlan.write(surroundings, output, force, text);
+        if (output.isPresent() && !common.quiet) {
+            surroundings.console().say(WrittenPlan.remark(output.get(), session.replayed(), written.plan()));
+            faults.forEach(fault -> surroundings.console().say("Taken for right: " + fault.says(session.plan()) + "."));
+        }
+        return Status.FINE;
+    }
+
+    /** The findings that a plan can take for right; a failure where there is none, or one that is not sure. */
+    private List<Fault> acceptable(SessionLog session) throws Failure {
         List<Fault> faults = new ArrayList<>();
-        for (Finding finding : outcome.diagnosis().findings()) {
+        for (Finding finding : Outcome.of(session).diagnosis().findings()) {
             Fault first = finding.first().fault();
             if (AsWired.canBe(first)) {
                 if (finding.suspects().size() > 1 || finding.probability() < SURE) {
                     throw new Failure(
                             Status.USAGE,
-                            file + ": it is not sure enough that " + first.says(log.plan()) + "; settle it first, as"
-                                    + " `buzzout diagnose " + file + "` says.");
+                            file + ": it is not sure enough that " + first.says(session.plan())
+                                    + "; settle it first, as" + " `buzzout diagnose " + file + "` says.");
                 }
                 faults.add(first);
             }
@@ -114,39 +159,6 @@ final class LearnCommand implements Callable<Integer> {
                     file + ": the session has no finding that could be accepted as wired: no swapped leads, no mirrored"
                             + " board, no turned stripes.");
         }
-        AsWired wired = AsWired.of(log.plan(), faults);
-        String text = CorrectedText.of(log.header().planText(), wired.pins(), wired.stripe())
-                .orElseThrow(() -> new Failure(
-                        Status.USAGE,
-                        file + ": its plan writes a pin in a way that cannot be changed here; use `buzzout learn "
-                                + file + "` without --accept."));
-        write(log, text);
-        if (!common.quiet && output.isPresent()) {
-            faults.forEach(fault -> surroundings.console().say("Taken for right: " + fault.says(log.plan()) + "."));
-        }
-        return Status.FINE;
-    }
-
-    /** Writes a plan that passes its check, and says what the session finds with it. */
-    private void write(SessionLog log, String text) throws Failure {
-        PlanFile checked = PlanReader.read(text, output.orElse("plan"));
-        Plan plan = checked.plan()
-                .orElseThrow(() -> new IllegalStateException("the plan as wired has problems: " + checked.problems()));
-        if (output.isEmpty()) {
-            surroundings.console().say(text);
-            return;
-        }
-        NewFile.write(surroundings, output.get(), text, force);
-        if (!common.quiet && OtherPlan.obstacle(log.plan(), plan).isEmpty()) {
-            int findings = Outcome.of(log, plan).diagnosis().findings().size();
-            surroundings
-                    .console()
-                    .say("Wrote " + output.get() + ". With it the session has "
-                            + (findings == 0
-                                    ? "no finding."
-                                    : findings == 1 ? "one finding." : findings + " findings."));
-        } else if (!common.quiet) {
-            surroundings.console().say("Wrote " + output.get() + ".");
-        }
+        return faults;
     }
 }

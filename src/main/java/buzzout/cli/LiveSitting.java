@@ -9,6 +9,7 @@ import buzzout.report.FindingsText;
 import buzzout.report.Outcome;
 import buzzout.screen.BoardScreen;
 import buzzout.screen.Leaving;
+import buzzout.screen.Look;
 import buzzout.screen.Setting;
 import buzzout.session.Action;
 import buzzout.session.Session;
@@ -20,22 +21,40 @@ import java.util.function.Consumer;
 final class LiveSitting {
     private final Surroundings surroundings;
     private final Common common;
+    private final Canvas canvas;
     private final LoadedPlan loaded;
     private final Optional<String> unit;
     private final Journal journal;
 
-    LiveSitting(Surroundings surroundings, Common common, LoadedPlan loaded, Optional<String> unit, Journal journal) {
+    LiveSitting(
+            Surroundings surroundings,
+            Common common,
+            Canvas canvas,
+            LoadedPlan loaded,
+            Optional<String> unit,
+            Journal journal) {
         this.surroundings = surroundings;
         this.common = common;
+        this.canvas = canvas;
         this.loaded = loaded;
         this.unit = unit;
         this.journal = journal;
     }
 
+    /** What becomes of a session in the end: says it, and gives the exit status. */
+    interface Ending {
+        int over(Session session) throws Failure, IOException;
+    }
+
     /** On a probe. */
-    int onProbe(LinkSource source, boolean rollCall) throws IOException, InterruptedException {
+    int onProbe(LinkSource source, boolean rollCall) throws Failure, IOException, InterruptedException {
+        return onProbe(source, rollCall, this::findings);
+    }
+
+    /** On a probe, to another end than findings. */
+    int onProbe(LinkSource source, boolean rollCall, Ending ending) throws Failure, IOException, InterruptedException {
         LiveBench bench = LiveBench.start(new Bench(loaded, journal), BoardHands.NONE);
-        return hold(bench, source, false, live -> {
+        return hold(bench, source, false, ending, live -> {
             if (rollCall) {
                 live.tell(new Action.RollCallBegun());
             }
@@ -44,32 +63,35 @@ final class LiveSitting {
 
     /** On a simulated board, in hands that do what the person asks, and something of their own from the beginning. */
     int simulated(LinkSource board, BoardHands hands, Consumer<LiveBench> begun)
-            throws IOException, InterruptedException {
-        return hold(LiveBench.start(new Bench(loaded, journal), hands), board, true, begun);
+            throws Failure, IOException, InterruptedException {
+        return hold(LiveBench.start(new Bench(loaded, journal), hands), board, true, this::findings, begun);
     }
 
-    private int hold(LiveBench bench, LinkSource source, boolean simulated, Consumer<LiveBench> begun)
-            throws IOException, InterruptedException {
+    private int hold(LiveBench bench, LinkSource source, boolean simulated, Ending ending, Consumer<LiveBench> begun)
+            throws Failure, IOException, InterruptedException {
         LiveProbe probe = LiveProbe.start(loaded.plan(), source, bench::hear);
         Leaving leaving;
         try {
             begun.accept(bench);
-            leaving = surroundings.obstacle().isEmpty()
-                    ? BoardScreen.run(setting(simulated), bench)
-                    : PlainSitting.hold(surroundings, bench);
+            leaving = switch (canvas) {
+                case TERMINAL -> BoardScreen.run(setting(simulated), bench);
+                case WINDOW -> BoardScreen.runInWindow(setting(simulated), bench);
+                case NONE -> PlainSitting.hold(surroundings, bench);
+            };
         } finally {
             probe.close();
         }
-        return over(bench.end().session(), leaving);
+        return over(bench.end().session(), leaving, ending);
     }
 
     private Setting setting(boolean simulated) {
-        return new Setting(
-                unit, Optional.of(journal.path().toString()), common.look(surroundings.environment()), simulated);
+        Look look = canvas == Canvas.WINDOW
+                ? common.lookInWindow(surroundings.environment())
+                : common.look(surroundings.environment());
+        return new Setting(unit, Optional.of(journal.path().toString()), look, simulated);
     }
 
-    /** Says what came of it. The evidence is weighed from scratch, exactly as a replay will. */
-    private int over(Session session, Leaving leaving) {
+    private int over(Session session, Leaving leaving, Ending ending) throws Failure, IOException {
         int status;
         if (session.probe().isEmpty()) {
             if (session.linkTrouble().isPresent()) {
@@ -79,14 +101,19 @@ final class LiveSitting {
             }
             status = Status.NO_PROBE;
         } else {
-            Outcome outcome = Outcome.of(unit, Optional.empty(), session);
-            boolean ascii = common.look(surroundings.environment()).ascii();
-            surroundings.console().say(FindingsText.of(outcome, ascii));
-            status = DiagnoseCommand.status(outcome);
+            status = ending.over(session);
         }
         if (!common.quiet) {
             surroundings.console().say("\nLog: " + journal.path());
         }
         return leaving instanceof Leaving.Signalled by ? Status.SIGNAL + by.number() : status;
+    }
+
+    /** Says what is wrong. The evidence is weighed from scratch, exactly as a replay will. */
+    private int findings(Session session) {
+        Outcome outcome = Outcome.of(unit, Optional.empty(), session);
+        boolean ascii = common.look(surroundings.environment()).ascii();
+        surroundings.console().say(FindingsText.of(outcome, ascii));
+        return DiagnoseCommand.status(outcome);
     }
 }

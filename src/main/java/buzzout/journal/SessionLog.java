@@ -22,11 +22,11 @@ public record SessionLog(LogHeader header, Plan plan, List<Event> events) {
     }
 
     /**
-     * The session that these events give beside another plan of the same board.
+     * The session read beside another plan of the same board.
      *
-     * @throws IllegalArgumentException where they say nothing of that plan; {@link OtherPlan#obstacle} tells
+     * @throws IllegalArgumentException where it says nothing of that plan; {@link OtherPlan#obstacle} tells
      */
     public Session replayed(Plan other) {
-        return OtherPlan.between(plan, other).replayed(other, events);
+        return OtherPlan.between(plan, other).read(replayed());
     }
 }

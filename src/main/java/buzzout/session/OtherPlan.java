@@ -4,28 +4,31 @@ import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
-import buzzout.probe.ProbeEvent;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Events recorded beside one plan, read beside another of the same board: a pin is the same where its name is, and a key
+ * A session recorded beside one plan, read beside another of the same board: a pin is the same where its name is, and a key
  * too. Pairs of a pin that the other plan does not have are left out.
  */
 public final class OtherPlan {
     private static final int NONE = -1;
 
+    private final Plan other;
     private final int[] pins;
     private final int[] keys;
 
-    private OtherPlan(int[] pins, int[] keys) {
+    private OtherPlan(Plan other, int[] pins, int[] keys) {
+        this.other = other;
         this.pins = pins;
         this.keys = keys;
     }
 
-    /** Why events beside {@code recorded} say nothing of {@code other}, as a clause; nothing when they do. */
+    /** Why a session beside {@code recorded} says nothing of {@code other}, as a clause; nothing when it does. */
     public static Optional<String> obstacle(Plan recorded, Plan other) {
         Set<String> keys = names(recorded);
         Optional<Key> strange =
@@ -48,7 +51,7 @@ public final class OtherPlan {
     }
 
     /**
-     * The reading of events beside {@code recorded} for {@code other}.
+     * The reading of sessions beside {@code recorded} for {@code other}.
      *
      * @throws IllegalArgumentException with the {@link #obstacle}, where there is one
      */
@@ -57,6 +60,7 @@ public final class OtherPlan {
             throw new IllegalArgumentException(why);
         });
         return new OtherPlan(
+                other,
                 recorded.pins().stream()
                         .mapToInt(pin -> other.pinIndex(pin).orElse(NONE))
                         .toArray(),
@@ -69,52 +73,41 @@ public final class OtherPlan {
         return plan.keys().stream().map(Key::name).collect(Collectors.toSet());
     }
 
-    /** The session that the events give beside the other plan. */
-    public Session replayed(Plan other, List<Event> events) {
-        Session session = Session.of(other);
-        for (Event event : events) {
-            Optional<Event> read = read(event);
-            if (read.isPresent()) {
-                session = session.after(read.get());
-            }
+    /** The session as it would have been with the other plan. Its roll call and its repairs are over. */
+    public Session read(Session session) {
+        List<Press> presses = new ArrayList<>();
+        for (Press press : session.presses()) {
+            presses.add(read(press, presses));
         }
-        return session;
+        return new Session(
+                other,
+                session.stage(),
+                session.probe(),
+                session.port(),
+                read(session.quiet()),
+                read(session.now()),
+                presses,
+                session.everyKeyPressed(),
+                OptionalInt.empty(),
+                Optional.empty(),
+                List.of(),
+                session.linkTrouble(),
+                session.lostChanges(),
+                session.garbledLines());
     }
 
-    private Optional<Event> read(Event event) {
-        if (event instanceof Event.ByPerson by) {
-            return Optional.of(new Event.ByPerson(by.atMillis(), read(by.action())));
-        }
-        if (event instanceof Event.FromProbe from) {
-            return read(from.event()).map(read -> new Event.FromProbe(from.atMillis(), read));
-        }
-        return Optional.of(event);
+    private Press read(Press press, List<Press> before) {
+        Pairs pairs = read(press.pairs());
+        OptionalInt called =
+                press.called().isPresent() ? OptionalInt.of(keys[press.called().getAsInt()]) : OptionalInt.empty();
+        OptionalInt presumed = pairs.isEmpty() ? called : Presumption.of(other, before, press, pairs);
+        return new Press(
+                press.atMillis(), press.micros(), press.lastMicros(), pairs, presumed, called, press.inCompany());
     }
 
-    private Action read(Action action) {
-        if (action instanceof Action.Called called) {
-            return new Action.Called(keys[called.key()]);
-        }
-        if (action instanceof Action.NothingCame nothing) {
-            return new Action.NothingCame(keys[nothing.key()]);
-        }
-        return action;
-    }
-
-    private Optional<ProbeEvent> read(ProbeEvent event) {
-        if (event instanceof ProbeEvent.WholeState whole) {
-            List<Pair> pairs = whole.pairs().list().stream()
-                    .flatMap(pair -> read(pair).stream())
-                    .toList();
-            return Optional.of(new ProbeEvent.WholeState(whole.micros(), Pairs.of(pairs)));
-        }
-        if (event instanceof ProbeEvent.Closed closed) {
-            return read(closed.pair()).map(pair -> new ProbeEvent.Closed(closed.micros(), pair));
-        }
-        if (event instanceof ProbeEvent.Opened opened) {
-            return read(opened.pair()).map(pair -> new ProbeEvent.Opened(opened.micros(), pair));
-        }
-        return Optional.of(event);
+    private Pairs read(Pairs pairs) {
+        return Pairs.of(
+                pairs.list().stream().flatMap(pair -> read(pair).stream()).toList());
     }
 
     private Optional<Pair> read(Pair pair) {

@@ -38,13 +38,10 @@ class LearnTest {
     void accepting_keeps_everything_else_of_the_plans_text() throws IOException {
         simulate("swapped:C3:C4");
         Result result = line.run("learn", "s.jsonl", "--accept", "-o", "new.toml");
-        assertEquals(
-                """
+        assertEquals("""
                 Wrote new.toml. With it the session has no finding.
                 Taken for right: the leads of C3 and C4 are swapped at the controller.
-                """,
-                result.out(),
-                result.err());
+                """, result.out(), result.err());
         assertEquals(
                 ExamplePlan.quaysideText()
                         .replace("C3 = { pin = \"D4\"", "C3 = { pin = \"?\"")
@@ -99,8 +96,7 @@ class LearnTest {
     }
 
     private void simulate(String... faults) {
-        List<String> arguments =
-                new ArrayList<>(List.of("simulate", "quayside.toml", "--fault"));
+        List<String> arguments = new ArrayList<>(List.of("simulate", "quayside.toml", "--fault"));
         arguments.addAll(List.of(faults));
         arguments.addAll(List.of("--log", "s.jsonl"));
         Result result = line.run(arguments.toArray(String[]::new));

@@ -25,6 +25,12 @@ public final class Needs {
         program("ngspice", "--version").ifPresent(Needs::lacks);
     }
 
+    /** A display in memory, and a Java that can draw on one. */
+    public static void xvfb() throws InterruptedException {
+        program("Xvfb", "-version").ifPresent(Needs::lacks);
+        file(Path.of(System.getProperty("java.home"), "lib", "libawt_xawt.so"), "openjdk-17-jre");
+    }
+
     public static void gcc() throws InterruptedException {
         program("gcc", "--version").ifPresent(Needs::lacks);
     }

@@ -223,7 +223,7 @@ class LearntTest {
         assertEquals(notes, learnt.notes());
         Plan plan = checked(learnt);
         List<Event> events = CalledKeys.on(built, faults, said);
-        Session session = OtherPlan.between(said, plan).replayed(plan, events);
+        Session session = OtherPlan.between(said, plan).read(CalledKeys.session(said, events));
         Diagnosis diagnosis = new Engine(plan).weigh(session.evidence());
         assertEquals(List.of(), diagnosis.findings());
         assertEquals(plan.keys().size(), session.count(KeyState.GOOD));
