@@ -1,5 +1,6 @@
 package buzzout.cli;
 
+import buzzout.circuit.AsWired;
 import buzzout.journal.Journal;
 import buzzout.probe.LinkSource;
 import buzzout.probe.LiveProbe;
@@ -92,21 +93,25 @@ final class LiveSitting {
     }
 
     private int over(Session session, Leaving leaving, Ending ending) throws Failure, IOException {
-        int status;
-        if (session.probe().isEmpty()) {
-            if (session.linkTrouble().isPresent()) {
+        int status = Status.NO_PROBE;
+        try {
+            if (session.probe().isPresent()) {
+                status = ending.over(session);
+            } else if (session.linkTrouble().isPresent()) {
                 surroundings.console().complain(session.linkTrouble().get());
             } else {
                 NothingAnswers.whatToTry(SerialPorts.list()).forEach(surroundings.console()::complain);
             }
-            status = Status.NO_PROBE;
-        } else {
-            status = ending.over(session);
+        } finally {
+            sayLog();
         }
+        return leaving instanceof Leaving.Signalled by ? Status.SIGNAL + by.number() : status;
+    }
+
+    private void sayLog() {
         if (!common.quiet) {
             surroundings.console().say("\nLog: " + journal.path());
         }
-        return leaving instanceof Leaving.Signalled by ? Status.SIGNAL + by.number() : status;
     }
 
     /** Says what is wrong. The evidence is weighed from scratch, exactly as a replay will. */
@@ -114,6 +119,13 @@ final class LiveSitting {
         Outcome outcome = Outcome.of(unit, Optional.empty(), session);
         boolean ascii = common.look(surroundings.environment()).ascii();
         surroundings.console().say(FindingsText.of(outcome, ascii));
+        if (outcome.diagnosis().findings().stream()
+                .anyMatch(finding -> AsWired.canBe(finding.first().fault()))) {
+            surroundings
+                    .console()
+                    .say("\nSolder it again, or keep it as wired: `buzzout learn " + journal.path()
+                            + " --accept -o NEW.toml` writes the plan for that.");
+        }
         return DiagnoseCommand.status(outcome);
     }
 }

@@ -65,9 +65,24 @@ public final class LayoutFile {
         List<Word> named = file.texts("pins").stream()
                 .flatMap(text -> text.words().stream())
                 .toList();
+        Set<String> once = new LinkedHashSet<>();
         List<NetDraft> drafts = named.stream()
+                .filter(pin -> {
+                    boolean first = once.add(pin.text());
+                    if (!first) {
+                        problems.error(pin.at(), "pin " + pin.quoted() + " is named twice; take one out");
+                    }
+                    return first;
+                })
                 .map(pin -> new NetDraft(
-                        "a net", NetKind.ROW, pin.at(), Optional.of(pin), List.of(), List.of(), 0, Optional.empty()))
+                        "the board",
+                        NetKind.ROW,
+                        pin.at(),
+                        Optional.of(pin),
+                        List.of(),
+                        List.of(),
+                        0,
+                        Optional.empty()))
                 .toList();
         PinChecks.check(drafts, heading.spare(), heading.controller(), problems);
         if (problems.haveErrors()) {

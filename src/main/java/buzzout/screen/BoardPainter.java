@@ -80,7 +80,7 @@ final class BoardPainter {
         String pointer = called ? pen.ascii() ? "*" : "►" : "";
         pen.part(0, 0, pen.columns() - 1, 1).put(0, 0, pointer + key.name(), nameInk);
         pen.putRight(0, mark, ink);
-        if (pen.rows() > 1) {
+        if (pen.rows() > 1 && !view.plan().isMadeUp()) {
             String nets =
                     view.plan().row(key).name() + " " + view.plan().column(key).name();
             pen.put(0, pen.rows() - 1, pen.width(nets) <= pen.columns() ? nets : "", nameInk);

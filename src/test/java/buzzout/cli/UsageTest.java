@@ -94,6 +94,9 @@ class UsageTest {
                 "replay none.jsonl | none.jsonl: there is no such file",
                 "replay quayside.toml | quayside.toml:1: the line is not one JSON object; nothing else can be read without the plan in this line",
                 "format plan | There is no format \"plan\"; there are `log`, `diagnosis` and `pins`.",
+                "learn none.toml | none.toml: there is no such file; `buzzout new 4x12` writes a plan to start from.",
+                "learn none.jsonl | none.jsonl: there is no such file",
+                "learn quayside.toml --accept | --accept needs a session log; quayside.toml is a plan.",
                 "run none.toml | none.toml: there is no such file; `buzzout new 4x12` writes a plan to start from.",
             })
     void a_wrong_command_line_gets_one_sentence_and_status_2(String arguments, String sentence) {
