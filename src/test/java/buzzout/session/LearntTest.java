@@ -146,6 +146,29 @@ class LearntTest {
         }
     }
 
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("boards")
+    void of_a_board_that_is_mostly_dead_what_answers_is_learnt(String name, Plan plan) {
+        for (long seed = 1; seed <= 5; seed++) {
+            Random random = new Random(seed);
+            List<Key> dead = plan.keys().stream()
+                    .filter(key -> random.nextInt(10) < 7)
+                    .toList();
+            List<Fault> faults = dead.stream()
+                    .map(key -> Catalogue.find(plan, "dead:" + key.name()).orElseThrow())
+                    .toList();
+            Plan checked = checked(learn(plan, faults, guess(plan, random)));
+            for (Key key : plan.keys()) {
+                if (!dead.contains(key)) {
+                    Key as = checked.key(key.name()).orElseThrow();
+                    assertEquals(plan.row(key).pin(), checked.row(as).pin(), name + ", seed " + seed);
+                    assertEquals(plan.column(key).pin(), checked.column(as).pin(), name + ", seed " + seed);
+                }
+            }
+            assertEquals(plan.stripe(), checked.stripe(), name + ", seed " + seed);
+        }
+    }
+
     @Test
     void a_row_whose_lead_is_off_stays_as_planned() {
         Plan plan = ExamplePlan.quayside();
