@@ -6,8 +6,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * A board's conduction, ready to be asked what a sweep reads while some keys are held.
@@ -27,8 +28,11 @@ public final class Circuit {
     private final long[] pinsOn;
     /** The keys whose switch conducts without a press. */
     private final BitSet stuck;
+    /** The same board at the moments when all that is loose is open. */
+    private final Optional<Circuit> atWorst;
 
-    private Circuit(Wiring wiring) {
+    private Circuit(Wiring wiring, Optional<Circuit> atWorst) {
+        this.atWorst = atWorst;
         this.wiring = wiring;
         sureDiodes = wiring.plan().controller().sureDiodes();
         pins = wiring.layout().pins;
@@ -51,11 +55,34 @@ public final class Circuit {
 
     /** The same, for the many circuits of one plan. */
     public static Circuit of(Layout layout, Collection<? extends Fault> faults) {
-        Wiring wiring = new Wiring(layout);
-        List<Fault> inOrder = new ArrayList<>(faults);
-        inOrder.sort(Comparator.comparing(Fault::kind));
-        inOrder.forEach(fault -> fault.change(wiring));
-        return new Circuit(wiring);
+        return of(layout, faults, wiring -> {});
+    }
+
+    /**
+     * While the flying lead, on the spare pin, touches a joint.
+     *
+     * @param joint its place in the net's solder order
+     * @throws IllegalArgumentException if the plan has no spare pin
+     */
+    public static Circuit touched(Layout layout, Collection<? extends Fault> faults, int net, int joint) {
+        return of(layout, faults, wiring -> wiring.touch(net, joint));
+    }
+
+    private static Circuit of(Layout layout, Collection<? extends Fault> faults, Consumer<Wiring> atHand) {
+        Wiring wiring = Wiring.of(layout, faults);
+        atHand.accept(wiring);
+        if (wiring.loose().isEmpty()) {
+            return new Circuit(wiring, Optional.empty());
+        }
+        List<Fault> worst = new ArrayList<>(faults);
+        worst.removeIf(fault -> fault.kind() == FaultKind.COMES_AND_GOES);
+        worst.addAll(wiring.loose());
+        return new Circuit(wiring, Optional.of(of(layout, worst, atHand)));
+    }
+
+    /** Whether something conducts only at times. */
+    public boolean isLoose() {
+        return atWorst.isPresent();
     }
 
     /** The sweep with no key pressed. */
@@ -70,8 +97,18 @@ public final class Circuit {
         return read(held);
     }
 
-    /** The sweep while these keys, by index, are held. */
+    /** The sweep while these keys, by index, are held. What conducts only at times may read either way. */
     public Reading read(BitSet held) {
+        Reading now = readNow(held);
+        if (atWorst.isEmpty()) {
+            return now;
+        }
+        // An opened piece only takes away, so that whatever conducts at worst always does.
+        Pairs always = atWorst.get().readNow(held).low();
+        return new Reading(always, now.low().plus(now.between()).minus(always));
+    }
+
+    private Reading readNow(BitSet held) {
         Branches branches = branchesOf(held);
         int ground = lumpOf[wiring.layout().ground];
         long[] low = new long[pins];

@@ -11,6 +11,7 @@ import java.util.Set;
  */
 public sealed interface Fault
         permits Bridge,
+                ComesAndGoes,
                 DiodeBypassed,
                 DiodeReversed,
                 KeyOpen,

@@ -21,7 +21,8 @@ public enum FaultKind {
     BRIDGE("bridge", Bridge::betweenNeighbours),
     CROSSING_BRIDGED("crossing", Bridge::atCrossings),
     PIN_LOW("pin-low", PinLow::all),
-    PIN_DRAGGED("pin-dragged", PinDragged::all);
+    PIN_DRAGGED("pin-dragged", PinDragged::all),
+    COMES_AND_GOES("loose", ComesAndGoes::all);
 
     private final String code;
     private final Function<Plan, Stream<Fault>> all;

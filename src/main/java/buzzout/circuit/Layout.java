@@ -17,6 +17,7 @@ public final class Layout {
     final int pins;
     final int ground;
     final int[] firstLink;
+    final int[] firstJoint;
     final int[] linkFrom;
     final int[] linkTo;
     final int[] leadJoint;
@@ -28,6 +29,7 @@ public final class Layout {
         int nets = plan.nets().size();
         pins = nets + (plan.sparePin().isPresent() ? 1 : 0);
         firstLink = new int[nets];
+        firstJoint = new int[nets];
         linkFrom =
                 new int[plan.nets().stream().mapToInt(net -> net.links().size()).sum()];
         linkTo = new int[linkFrom.length];
@@ -39,6 +41,7 @@ public final class Layout {
         for (int index = 0; index < nets; index++) {
             Net net = plan.nets().get(index);
             firstLink[index] = link;
+            firstJoint[index] = node;
             for (Link planned : net.links()) {
                 linkFrom[link] = node + planned.from();
                 linkTo[link++] = node + planned.to();

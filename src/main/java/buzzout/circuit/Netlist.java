@@ -5,7 +5,6 @@ import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -13,7 +12,8 @@ import java.util.List;
  *
  * <p>{@code pin F4 n0} names the node of a controller's pin; {@code wire n0 n1} always conducts; {@code diode n2 n3}
  * conducts from the first node to the second; {@code switch KEY n4 n5} conducts while the key is pressed; {@code ground
- * n7} and {@code led n7} tie a node to ground, or load it with a LED to ground.
+ * n7} and {@code led n7} tie a node to ground, or load it with a LED to ground. A last line {@code # loose CODE} names each
+ * piece that is open only at times; it is written as it conducts.
  */
 public final class Netlist {
     private final Plan plan;
@@ -26,9 +26,7 @@ public final class Netlist {
     }
 
     public static String text(Plan plan, Collection<? extends Fault> faults) {
-        Wiring wiring = new Wiring(new Layout(plan));
-        faults.stream().sorted(Comparator.comparing(Fault::kind)).forEach(fault -> fault.change(wiring));
-        return new Netlist(wiring).written();
+        return new Netlist(Wiring.of(new Layout(plan), faults)).written();
     }
 
     private String written() {
@@ -41,6 +39,7 @@ public final class Netlist {
         BitSet dragged = wiring.draggedPins();
         dragged.stream().forEach(pin -> line("led", node(pin)));
         line("ground", node(wiring.layout().ground));
+        wiring.loose().forEach(fault -> line("# loose", fault.code(plan)));
         return text.toString();
     }
 

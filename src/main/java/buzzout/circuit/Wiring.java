@@ -5,6 +5,8 @@ import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 
 /** The netlist of one board as it is soldered, open to change by faults. Nodes are numbered as in its layout. */
@@ -23,11 +25,19 @@ public final class Wiring {
     private int[] rowJoint;
     private int[] columnJoint;
     private boolean allTurned;
+    private final List<Fault> loose = new ArrayList<>(1);
 
     public Wiring(Layout layout) {
         this.layout = layout;
         rowJoint = layout.rowJoint;
         columnJoint = layout.columnJoint;
+    }
+
+    /** With these faults, made in the order of their kinds, whatever order they come in. */
+    static Wiring of(Layout layout, Collection<? extends Fault> faults) {
+        Wiring wiring = new Wiring(layout);
+        faults.stream().sorted(Comparator.comparing(Fault::kind)).forEach(fault -> fault.change(wiring));
+        return wiring;
     }
 
     public Plan plan() {
@@ -93,6 +103,14 @@ public final class Wiring {
         extraWires.add(new int[] {node, other});
     }
 
+    /** Joins the spare pin to a joint, by its place in the net's solder order. */
+    public void touch(int net, int joint) {
+        if (plan().sparePin().isEmpty()) {
+            throw new IllegalArgumentException("no spare pin to touch with");
+        }
+        join(plan().nets().size(), layout.firstJoint[net] + joint);
+    }
+
     /** Ties a pin to ground, so that it reads low whatever is driven. */
     public void groundPin(int net) {
         grounded.set(net);
@@ -101,6 +119,16 @@ public final class Wiring {
     /** Loads a pin so that it rises only to a level between low and high, as a LED to ground does. */
     public void dragPin(int net) {
         dragged.set(net);
+    }
+
+    /** At one moment the wiring is as it is now, at the next it is as this fault would leave it. */
+    public void loosen(Fault open) {
+        loose.add(open);
+    }
+
+    /** What is open only at times. */
+    List<Fault> loose() {
+        return loose;
     }
 
     Layout layout() {

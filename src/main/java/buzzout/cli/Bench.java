@@ -66,15 +66,22 @@ final class Bench {
         calling.due(now.session(), nowMillis).ifPresent(call -> take(List.of(new Event.ByPerson(nowMillis, call))));
     }
 
-    /** Weighs the evidence, where there is any that is new. */
+    /** Weighs the evidence, where there is any that is new: at a glance first, then as thoroughly as time allows. */
     void weigh() {
         Evidence evidence = now.session().evidence();
         if (!evidence.equals(weighed)) {
             weighed = evidence;
-            Diagnosis diagnosis = engine.weigh(evidence);
-            synchronized (this) {
-                now = new Snapshot(now.session(), diagnosis, now.events(), now.warning());
-            }
+            show(engine.glance(evidence));
+        }
+        if (engine.isRough()) {
+            engine.ponder(evidence, () -> !now.session().evidence().equals(evidence))
+                    .ifPresent(this::show);
+        }
+    }
+
+    private void show(Diagnosis diagnosis) {
+        synchronized (this) {
+            now = new Snapshot(now.session(), diagnosis, now.events(), now.warning());
         }
     }
 

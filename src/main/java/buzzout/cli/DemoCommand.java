@@ -22,7 +22,7 @@ import picocli.CommandLine.Option;
 final class DemoCommand implements Callable<Integer> {
     private static final List<String> FAULTS = List.of("open:R3:M:,", "bridge:C2:C3:A:S", "reversed:O");
     /** The leads make every key of two columns answer as its neighbour: who presses freely sees nothing wrong. */
-    private static final List<String> ROLL_CALL_FAULTS = List.of("swapped:C8:C9", "open:R3:M:,");
+    private static final List<String> ROLL_CALL_FAULTS = List.of("swapped:C8:C9", "open:R2:K:L");
 
     private static final Optional<String> UNIT = Optional.of("Q-03");
 

@@ -53,7 +53,7 @@ final class DemoFingers implements BoardHands {
         after(HELD_MILLIS, () -> board.release(pressed));
         after(ANSWER_MILLIS, () -> {
             if (bench.now().session().presses().size() == before) {
-                bench.tell(new Action.Noted(pressed.spoken() + " was pressed, nothing came; n tells the program"));
+                bench.tell(new Action.Noted(pressed.spoken() + " was pressed and nothing came: type n"));
             }
         });
     }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -37,6 +38,9 @@ final class Because {
                                 .add(name);
                     }
                 }
+                dropouts(board, of.key()).ifPresent(because::add);
+            } else if (term instanceof Term.OfTrial of) {
+                because.addAll(trial(board, of.trial()));
             } else if (term instanceof Term.OfAnswer of && board.ledger().came().get(of.answer())) {
                 because.add("a press closed " + pairs(board, of.answer()));
             } else if (term instanceof Term.OfAnswer of) {
@@ -48,6 +52,26 @@ final class Because {
             because.add(0, "nothing came from " + names(silent));
         }
         return because;
+    }
+
+    private static Optional<String> dropouts(Case board, int key) {
+        long dropouts = board.ledger().flexed(key).stream()
+                .filter(answer -> answer == Readings.NOTHING)
+                .count();
+        return dropouts == 0
+                ? Optional.empty()
+                : Optional.of(board.plan().keys().get(key).spoken() + ", held, dropped out "
+                        + (dropouts == 1 ? "once" : dropouts + " times"));
+    }
+
+    /** What came of a trial, each outcome once. */
+    private static List<String> trial(Case board, int trial) {
+        String tried = board.forecasts().trials().get(trial).says(board.plan());
+        return board.ledger().meant(board.plan().keys().size() + trial).stream()
+                .distinct()
+                .map(answer -> tried + ", "
+                        + (answer == Readings.NOTHING ? "nothing conducts" : pairs(board, answer) + " conduct"))
+                .toList();
     }
 
     private static List<String> givers(Plan plan, Forecast forecast, int answer) {
@@ -71,7 +95,12 @@ final class Because {
     /** What a term says that nothing known explains, and what to do about it. */
     static String unexplained(Case board, Term term, Forecast forecast) {
         Plan plan = board.plan();
-        if (term instanceof Term.OfKey of) {
+        if (term instanceof Term.OfTrial of) {
+            return String.join("; ", trial(board, of.trial())) + ", perhaps by a slip; try it once more";
+        } else if (term instanceof Term.OfKey of
+                && board.ledger().meant(of.key()).isEmpty()) {
+            return dropouts(board, of.key()).orElseThrow() + ", perhaps by a slip; flex it once more";
+        } else if (term instanceof Term.OfKey of) {
             String name = plan.keys().get(of.key()).spoken();
             return board.ledger().meant(of.key()).stream()
                             .map(answer -> answer == Readings.NOTHING
@@ -110,7 +139,7 @@ final class Because {
         return pin < plan.nets().size() ? plan.nets().get(pin).name() : "the spare pin";
     }
 
-    private static String names(List<String> names) {
+    static String names(List<String> names) {
         if (names.size() > MOST_NAMES) {
             return names.stream().limit(MOST_NAMES - 1).collect(Collectors.joining(", ")) + " and "
                     + (names.size() - MOST_NAMES + 1) + " more";

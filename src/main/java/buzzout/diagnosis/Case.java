@@ -14,11 +14,14 @@ final class Case {
     Case(Plan plan, Priors priors) {
         charges = new Charges(plan, priors);
         forecasts = new Forecasts(charges);
-        ledger = new Ledger(forecasts.readings(), plan.keys().size(), Evidence.NONE);
+        ledger = new Ledger(forecasts, plan.keys().size(), Evidence.NONE);
     }
 
-    void take(Evidence evidence) {
-        ledger = new Ledger(forecasts.readings(), plan().keys().size(), evidence);
+    /** Whether hypotheses weighed before can be weighed again: not when something new was tried. */
+    boolean take(Evidence evidence) {
+        int tried = forecasts.trials().size();
+        ledger = new Ledger(forecasts, plan().keys().size(), evidence);
+        return tried == forecasts.trials().size();
     }
 
     Plan plan() {

@@ -15,9 +15,10 @@ final class Change {
         owed = 0;
     }
 
-    void add(double tolerated, double costBefore, double costAfter) {
+    /** Costs include doubt, which nobody owes an explanation for. */
+    void add(double tolerated, double costBefore, double doubtBefore, double costAfter, double doubtAfter) {
         cost += costAfter - costBefore;
-        owed += Tolerance.owed(tolerated, costAfter) - Tolerance.owed(tolerated, costBefore);
+        owed += Tolerance.owed(tolerated, costAfter - doubtAfter) - Tolerance.owed(tolerated, costBefore - doubtBefore);
     }
 
     BitSet touched() {

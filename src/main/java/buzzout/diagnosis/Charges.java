@@ -20,7 +20,12 @@ import java.util.Set;
 final class Charges {
     /** With a held switch, these may open a way round through it, so that any key's answer may depend on them. */
     private static final Set<FaultKind> LOOPING = EnumSet.complementOf(EnumSet.of(
-            FaultKind.LINK_OPEN, FaultKind.JUMPER_OFF, FaultKind.LEAD_OFF, FaultKind.KEY_OPEN, FaultKind.SWITCH_HELD));
+            FaultKind.LINK_OPEN,
+            FaultKind.JUMPER_OFF,
+            FaultKind.LEAD_OFF,
+            FaultKind.KEY_OPEN,
+            FaultKind.SWITCH_HELD,
+            FaultKind.COMES_AND_GOES));
 
     private final Plan plan;
     private final List<Fault> faults;
@@ -30,6 +35,7 @@ final class Charges {
     private final long[] nets;
     private final BitSet inOneKey = new BitSet();
     private final BitSet held = new BitSet();
+    private final BitSet loose = new BitSet();
     private final BitSet looping = new BitSet();
     /** For each fault, the keys that sit on its nets, or its only key. */
     private final List<BitSet> reach = new ArrayList<>();
@@ -70,6 +76,7 @@ final class Charges {
         numbers.put(fault, number);
         fault.nets(plan).forEach(net -> nets[number] |= 1L << net);
         held.set(number, fault.kind() == FaultKind.SWITCH_HELD);
+        loose.set(number, fault.kind() == FaultKind.COMES_AND_GOES);
         looping.set(number, LOOPING.contains(fault.kind()));
         if (fault.onlyKey().isPresent()) {
             int key = fault.onlyKey().getAsInt();
@@ -139,6 +146,16 @@ final class Charges {
         return someHeld && (looping.get(number) || looping.intersects(charged));
     }
 
+    /** The faults that do not last. */
+    BitSet loose() {
+        return loose;
+    }
+
+    /** Whether one of these faults is a held switch. */
+    boolean holdsAny(BitSet charged) {
+        return held.intersects(charged);
+    }
+
     /** Whether this fault ties nets together or exchanges them. */
     boolean tiesNets(int number) {
         return !inOneKey.get(number) && Long.bitCount(nets[number]) > 1;
@@ -166,6 +183,15 @@ final class Charges {
             }
         } while (joined != before);
         return joined;
+    }
+
+    /** These nets and all that charged faults tie to them or bring keys to. */
+    long reached(long someNets, BitSet charged) {
+        long reached = joined(someNets, charged);
+        for (int number = charged.nextSetBit(0); number >= 0; number = charged.nextSetBit(number + 1)) {
+            reached |= inOneKey.get(number) && (nets[number] & reached) != 0 ? nets[number] : 0;
+        }
+        return joined(reached, charged);
     }
 
     /** How many of these faults sit in keys of one net, at most. */

@@ -21,6 +21,7 @@ final class Disguise {
     /** The start, or the start with the pair that accounts best for everything. */
     static Hypothesis best(Case board, Hypothesis start, Set<Term> alike) {
         BitSet candidates = board.charges().onNets(netsInMost(board, alike));
+        candidates.andNot(board.charges().loose());
         Tolerance any =
                 new Tolerance(board.costs(start), Set.of(), board.plan().keys().size());
         Weights weights = board.weights(start.forecast());

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 /**
  * Weighs evidence against the circuit model. Not safe for use by several threads.
@@ -26,9 +27,11 @@ public final class Engine {
     Hypothesis explanation;
     private List<Strand> strands = List.of();
     private Optional<Exhaustive> exhaustive = Optional.empty();
+    private Evidence weighed = Evidence.NONE;
+    private boolean rough;
 
     public Engine(Plan plan) {
-        this(plan, Priors.judged());
+        this(plan, Priors.of(plan));
     }
 
     public Engine(Plan plan, Priors priors) {
@@ -38,24 +41,74 @@ public final class Engine {
 
     /** What is wrong, after this evidence. Fast when it only grew since the last call. */
     public Diagnosis weigh(Evidence evidence) {
-        board.take(evidence);
+        return weigh(evidence, Effort.thorough(() -> false)).orElseThrow();
+    }
+
+    /**
+     * What is wrong as far as a short look tells, within some milliseconds: {@link #isRough} says whether a {@linkplain
+     * #ponder thorough look} may find better.
+     */
+    public Diagnosis glance(Evidence evidence) {
+        return weigh(evidence, Effort.GLANCE).orElseThrow();
+    }
+
+    /** What is wrong, after this evidence; nothing where something more urgent turned up before the end. */
+    public Optional<Diagnosis> ponder(Evidence evidence, BooleanSupplier isOverdue) {
+        return weigh(evidence, Effort.thorough(isOverdue));
+    }
+
+    /** Whether the last look was too short to be sure that no explanation is better. */
+    public boolean isRough() {
+        return rough;
+    }
+
+    private Optional<Diagnosis> weigh(Evidence evidence, Effort effort) {
+        // What explained evidence that was taken back explains the rest too, and would never be doubted again.
+        boolean continued = evidence.continues(weighed);
+        weighed = evidence;
+        boolean nothingNewTried = board.take(evidence);
+        if (!nothingNewTried) {
+            explanation = board.weigh(explanation.charged());
+        }
+        if (!nothingNewTried || !continued) {
+            strands = List.of();
+        }
         exhaustive = Exhaustive.of(board);
         Hypothesis again = board.again(explanation);
-        boolean asExpected = Math.abs(again.logLikelihood() - explanation.logLikelihood()) < 1e-9;
+        boolean asExpected =
+                nothingNewTried && continued && Math.abs(again.logLikelihood() - explanation.logLikelihood()) < 1e-9;
         explanation = again;
-        strands = asExpected
-                ? strands.stream()
-                        .map(strand -> strand.again(board, explanation))
-                        .toList()
-                : unravelled();
+        if (asExpected && !(rough && effort.thorough())) {
+            strands = strands.stream()
+                    .map(strand -> strand.again(board, explanation))
+                    .toList();
+        } else {
+            Unravelling unravelling = unravelled(effort);
+            if (effort.isOverdue().getAsBoolean()) {
+                rough = true;
+                return Optional.empty();
+            }
+            explanation = unravelling.explanation();
+            strands = unravelling.strands();
+            rough = unravelling.rough();
+        }
+        return Optional.of(diagnosis());
+    }
+
+    private Diagnosis diagnosis() {
+        double otherPlan = OtherPlan.probability(board.ledger(), explanation);
         List<Finding> findings = strands.stream()
-                .map(strand -> strand.finding(board, explanation, exhaustive))
+                .map(strand -> strand.finding(board, explanation, exhaustive).discounted(1 - otherPlan))
                 .sorted(Comparator.comparingDouble(Finding::probability).reversed())
                 .toList();
         double unexplored = exhaustive.isPresent()
                 ? 0
                 : strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
-        return new Diagnosis(findings, unexplored, Findings.troubles(board, explanation));
+        List<String> troubles = new ArrayList<>(Findings.troubles(board, explanation));
+        if (otherPlan > OtherPlan.WORTH_TELLING) {
+            troubles.add(0, OtherPlan.WARNING);
+        }
+        return new Diagnosis(findings, unexplored, troubles);
     }
 
     /** The faults of the best explanation that the last weighing found. */
@@ -63,46 +116,57 @@ public final class Engine {
         return board.charges().faults(explanation.charged());
     }
 
-    /** Finds the best explanation, and for each of its faults what could stand in for it. */
-    private List<Strand> unravelled() {
+    /** An explanation, and for each of its faults what could stand in for it. */
+    private record Unravelling(Hypothesis explanation, List<Strand> strands, boolean rough) {}
+
+    private Unravelling unravelled(Effort wanted) {
         List<Strand> known = strands;
         BitSet before = explanation.charged();
-        explanation = firstExplanation();
+        First first = firstExplanation(wanted);
+        Hypothesis best = first.explanation();
+        // No care is wasted on joints of a board that this plan does not describe.
+        Effort effort = isOtherPlan(best) ? Effort.GLANCE : wanted;
         for (int round = 0; ; round++) {
             List<Strand> found = new ArrayList<>();
-            Hypothesis better = explanation;
-            for (int fault : explanation.charged().stream().toArray()) {
-                Strand strand = strand(known, before, fault);
+            Hypothesis better = best;
+            boolean rough = first.rough();
+            for (int fault : best.charged().stream().toArray()) {
+                Strand strand = strand(known, before, best, fault, effort);
                 if (strand.result().best().score() > better.score() + 1e-9) {
                     better = strand.result().best();
                 }
+                rough |= !wanted.thorough() && strand.unexplored() > 0;
                 found.add(strand);
             }
-            if (better.charged().equals(explanation.charged()) || round == MOST_ROUNDS) {
-                return found;
+            boolean settled = better.charged().equals(best.charged());
+            if (settled
+                    || !effort.thorough()
+                    || round == MOST_ROUNDS
+                    || effort.isOverdue().getAsBoolean()) {
+                return new Unravelling(best, found, !wanted.thorough() && (rough || !settled));
             }
             known = found;
-            before = explanation.charged();
-            explanation = explain(better, Search.Taste.WHOLE, HEAVIEST_FIRST);
+            before = best.charged();
+            best = explain(better, Search.Taste.WHOLE, HEAVIEST_FIRST, effort);
         }
     }
 
     /** A strand for a fault of the explanation; a known one where only faults on other nets were added since. */
-    private Strand strand(List<Strand> known, BitSet before, int fault) {
-        BitSet added = (BitSet) explanation.charged().clone();
+    private Strand strand(List<Strand> known, BitSet before, Hypothesis now, int fault, Effort effort) {
+        BitSet added = (BitSet) now.charged().clone();
         added.andNot(before);
         BitSet gone = (BitSet) before.clone();
-        gone.andNot(explanation.charged());
+        gone.andNot(now.charged());
         boolean apart = gone.isEmpty()
                 && added.stream()
                         .allMatch(other ->
                                 (board.charges().nets(other) & board.charges().nets(fault)) == 0);
         return known.stream()
-                .filter(strand -> apart && strand.fault() == fault)
+                .filter(strand -> apart && strand.fault() == fault && !(rough && effort.thorough()))
                 .findFirst()
-                .map(strand -> strand.beside(board, explanation, added))
+                .map(strand -> strand.beside(board, now, added))
                 .filter(strand -> !strand.result().weighed().isEmpty())
-                .orElseGet(() -> Strand.of(board, explanation, fault));
+                .orElseGet(() -> Strand.of(board, now, fault, effort));
     }
 
     /** Without the faults that do not pay for themselves. */
@@ -117,28 +181,38 @@ public final class Engine {
         return thin;
     }
 
+    private boolean isOtherPlan(Hypothesis best) {
+        return OtherPlan.probability(board.ledger(), best) > 0.5;
+    }
+
+    private record First(Hypothesis explanation, boolean rough) {}
+
     /** The last explanation still, if it explains the new evidence too; else the best of several ways of looking. */
-    private Hypothesis firstExplanation() {
+    private First firstExplanation(Effort effort) {
         Hypothesis same = thinned(explanation);
         if (board.costs(same).isEmpty()) {
-            return same;
+            return new First(same, false);
         }
-        Hypothesis best = explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST);
-        if (isOneMore(best)) {
-            return best;
+        Hypothesis quick = explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST, Effort.GLANCE);
+        if (isOtherPlan(quick)) {
+            return new First(quick, false);
+        }
+        Hypothesis best = effort.thorough() ? explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST, effort) : quick;
+        if (isOneMore(best) || !effort.thorough()) {
+            return new First(best, !isOneMore(best));
         }
         if (exhaustive.isPresent()) {
-            Hypothesis found = explain(exhaustive.get().best(), Search.Taste.WHOLE, HEAVIEST_FIRST);
+            Hypothesis found = explain(exhaustive.get().best(), Search.Taste.WHOLE, HEAVIEST_FIRST, effort);
             best = found.score() > best.score() ? found : best;
         }
         Hypothesis nothing = board.weigh(new BitSet());
         for (Search.Taste taste : Search.Taste.values()) {
             for (Comparator<Map.Entry<Term, Double>> order : List.of(HEAVIEST_FIRST, HEAVIEST_FIRST.reversed())) {
-                Hypothesis found = explain(nothing, taste, order);
+                Hypothesis found = explain(nothing, taste, order, effort);
                 best = found.score() > best.score() ? found : best;
             }
         }
-        return best;
+        return new First(best, false);
     }
 
     /** Whether one more fault at most explains all that is new, and nothing hints at a disguise. */
@@ -149,7 +223,8 @@ public final class Engine {
                 && board.charges().mostInKeysOfOneNet(found.charged()) < Disguise.FEWEST_TERMS;
     }
 
-    private Hypothesis explain(Hypothesis start, Search.Taste taste, Comparator<Map.Entry<Term, Double>> order) {
+    private Hypothesis explain(
+            Hypothesis start, Search.Taste taste, Comparator<Map.Entry<Term, Double>> order, Effort effort) {
         Hypothesis sofar = start;
         Set<Term> slips = new HashSet<>();
         while (true) {
@@ -157,10 +232,10 @@ public final class Engine {
                     .filter(cost -> cost.getValue() < Slips.REPEAT && !slips.contains(cost.getKey()))
                     .min(order)
                     .map(Map.Entry::getKey);
-            if (owed.isEmpty()) {
+            if (owed.isEmpty() || effort.isOverdue().getAsBoolean()) {
                 return thinned(sofar);
             }
-            Hypothesis found = best(sofar, owed.get(), taste);
+            Hypothesis found = best(sofar, owed.get(), taste, effort);
             if (found.score() <= sofar.score()) {
                 slips.add(owed.get());
             } else {
@@ -170,12 +245,12 @@ public final class Engine {
     }
 
     /** Of a term explained alone, with those on its row, and with those on its column: whatever explains best. */
-    private Hypothesis best(Hypothesis start, Term term, Search.Taste taste) {
-        Hypothesis best = Search.best(board, start, Set.of(term), taste);
+    private Hypothesis best(Hypothesis start, Term term, Search.Taste taste, Effort effort) {
+        Hypothesis best = Search.best(board, start, Set.of(term), taste, effort);
         for (Set<Term> alike : Alike.terms(board, start, term)) {
-            Hypothesis found = Search.best(board, start, alike, taste);
+            Hypothesis found = Search.best(board, start, alike, taste, effort);
             best = found.score() > best.score() ? found : best;
-            if (alike.size() >= Disguise.FEWEST_TERMS && !isClean(start, best, alike)) {
+            if (effort.thorough() && alike.size() >= Disguise.FEWEST_TERMS && !isClean(start, best, alike)) {
                 Hypothesis pair = Disguise.best(board, start, alike);
                 best = pair.score() > best.score() ? pair : best;
             }

@@ -24,6 +24,18 @@ public record Finding(
         because = List.copyOf(because);
     }
 
+    /** Less probable by a factor, with all its suspects. */
+    Finding discounted(double factor) {
+        return factor == 1
+                ? this
+                : new Finding(
+                        suspects.stream().map(each -> each.discounted(factor)).toList(),
+                        otherwise.stream().map(each -> each.discounted(factor)).toList(),
+                        probability * factor,
+                        because,
+                        settle);
+    }
+
     public Suspect first() {
         return suspects.get(0);
     }

@@ -20,12 +20,13 @@ final class Forecast {
         return quiet;
     }
 
-    /** What this key's press adds to the quiet sweep. */
-    int answer(int key) {
-        return answers[key];
+    /** What a key's press adds to the quiet sweep; trials follow the keys. */
+    int answer(int asked) {
+        return answers[asked];
     }
 
-    int keys() {
+    /** How many keys and trials there are. */
+    int asked() {
         return answers.length;
     }
 

@@ -1,6 +1,7 @@
 package buzzout.diagnosis;
 
 import buzzout.circuit.Circuit;
+import buzzout.circuit.Fault;
 import buzzout.circuit.Layout;
 import buzzout.circuit.Reading;
 import buzzout.plan.Key;
@@ -19,8 +20,9 @@ final class Forecasts {
     private final Layout layout;
     private final List<Key> keys;
     private final Readings readings = new Readings();
-    private final Forecast sound;
-    private final List<Single> singles;
+    private final List<Trial> trials = new ArrayList<>();
+    private Forecast sound;
+    private List<Single> singles = List.of();
 
     /** One fault's forecast, with the keys that answer differently than on a sound board. */
     private record Single(Forecast forecast, BitSet changed) {
@@ -31,8 +33,26 @@ final class Forecasts {
         this.charges = charges;
         layout = new Layout(charges.plan());
         keys = charges.plan().keys();
-        sound = whole(new BitSet());
+        sound = afresh();
+    }
+
+    private Forecast afresh() {
         singles = new ArrayList<>(java.util.Collections.nCopies(charges.count(), Single.UNKNOWN));
+        return whole(new BitSet());
+    }
+
+    /** The place of a trial among the questions that forecasts answer; all older forecasts lack a new one. */
+    int asked(Trial trial) {
+        int known = trials.indexOf(trial);
+        if (known < 0) {
+            trials.add(trial);
+            sound = afresh();
+        }
+        return keys.size() + trials.indexOf(trial);
+    }
+
+    List<Trial> trials() {
+        return trials;
     }
 
     Readings readings() {
@@ -45,10 +65,12 @@ final class Forecasts {
 
     /** From the circuit alone, key by key. */
     Forecast whole(BitSet charged) {
-        Circuit circuit = Circuit.of(layout, charges.faults(charged));
+        List<Fault> faults = charges.faults(charged);
+        Circuit circuit = Circuit.of(layout, faults);
         Reading quiet = circuit.quiet();
-        int[] answers = new int[keys.size()];
-        java.util.Arrays.setAll(answers, key -> answer(circuit, quiet, key));
+        int[] answers = new int[keys.size() + trials.size()];
+        java.util.Arrays.setAll(
+                answers, asked -> asked < keys.size() ? answer(circuit, quiet, asked) : answer(faults, quiet, asked));
         return Forecast.of(readings.number(quiet), answers);
     }
 
@@ -92,18 +114,36 @@ final class Forecasts {
                 answers[key] = answer(circuit, now, key);
             }
         }
+        tryAgain(plus(charged, number), number, readings.reading(quiet), answers);
         return Forecast.of(quiet, answers);
     }
 
+    /** Asks the circuit again about each trial on whose nets a fault has a say. */
+    private void tryAgain(BitSet charged, int number, Reading quiet, int[] answers) {
+        for (int trial = 0; trial < trials.size(); trial++) {
+            long nets = charges.reached(trials.get(trial).nets(charges.plan()), charged);
+            if ((nets & charges.nets(number)) != 0 || charges.holdsAny(charged)) {
+                answers[keys.size() + trial] = answer(charges.faults(charged), quiet, keys.size() + trial);
+            }
+        }
+    }
+
+    private int answer(List<Fault> faults, Reading quiet, int asked) {
+        return beyond(quiet, trials.get(asked - keys.size()).reading(layout, faults));
+    }
+
     private int answer(Circuit circuit, Reading quiet, int key) {
-        Reading pressed = circuit.pressed(keys.get(key));
+        return beyond(quiet, circuit.pressed(keys.get(key)));
+    }
+
+    private int beyond(Reading quiet, Reading now) {
         return readings.number(
-                new Reading(pressed.low().minus(quiet.low()), pressed.between().minus(quiet.between())));
+                new Reading(now.low().minus(quiet.low()), now.between().minus(quiet.between())));
     }
 
     private Single single(int number) {
         Single known = singles.get(number);
-        if (known.forecast().keys() > 0) {
+        if (known.forecast().asked() > 0) {
             return known;
         }
         Forecast forecast = lone(number);
@@ -124,6 +164,9 @@ final class Forecasts {
         for (int key = reach.nextSetBit(0); key >= 0; key = reach.nextSetBit(key + 1)) {
             answers[key] = answer(circuit, quiet, key);
         }
+        BitSet only = new BitSet();
+        only.set(number);
+        tryAgain(only, number, quiet, answers);
         return Forecast.of(readings.number(quiet), answers);
     }
 

@@ -18,52 +18,84 @@ import java.util.Optional;
  * slip where the key's forecast answer is another. In free play, presses and keys are matched by answer: with {@code
  * came} presses that gave an answer and {@code able} keys that would give it, the answer costs {@code came} strays when
  * no key is able, one repeat when more came than keys are able, and, once every key is said to have been pressed, one
- * key left out for each able key without a press.
+ * key left out for each able key without a press, and {@link Slips#EITHER_WAY} for each doubtful pair of a key.
  */
 final class Ledger {
     private final Readings readings;
     private final Optional<Pairs> quiet;
+    private final int keys;
     private final List<List<Integer>> meant = new ArrayList<>();
+    private final List<List<Integer>> flexed = new ArrayList<>();
     private final BitSet named = new BitSet();
     private final Counts came = new Counts();
     private final BitSet cameAtAll = new BitSet();
     private final boolean everyKey;
+    private int presses;
 
-    Ledger(Readings readings, int keys, Evidence evidence) {
-        this.readings = readings;
+    Ledger(Forecasts forecasts, int keys, Evidence evidence) {
+        this.readings = forecasts.readings();
+        this.keys = keys;
         Optional<Pairs> off = Optional.empty();
         boolean every = false;
         for (int key = 0; key < keys; key++) {
             meant.add(List.of());
+            flexed.add(List.of());
         }
+        forecasts.trials().forEach(trial -> meant.add(List.of()));
         for (Observation observation : evidence.observations()) {
             Pairs beyond = observation.seen().minus(off.orElse(Pairs.NONE));
             if (observation.hands() instanceof Hands.Off) {
                 off = Optional.of(observation.seen());
             } else if (observation.hands() instanceof Hands.Meant press) {
-                List<Integer> answers = new ArrayList<>(meant.get(press.key()));
-                answers.add(readings.number(beyond));
-                meant.set(press.key(), answers);
+                add(meant, press.key(), beyond);
+                presses++;
                 named.set(press.key());
+            } else if (observation.hands() instanceof Hands.Flexed held) {
+                add(flexed, held.key(), beyond);
             } else if (observation.hands() instanceof Hands.SomeKey) {
                 int answer = readings.number(beyond);
+                presses++;
                 came.add(answer, 1);
                 cameAtAll.set(answer);
             } else if (observation.hands() instanceof Hands.EveryKey) {
                 every = true;
             }
+            Trial.of(observation.hands()).ifPresent(trial -> add(meant, forecasts.asked(trial), beyond));
         }
         quiet = off;
         everyKey = every;
+    }
+
+    private void add(List<List<Integer>> to, int asked, Pairs beyond) {
+        while (to.size() <= asked) {
+            to.add(List.of());
+        }
+        List<Integer> answers = new ArrayList<>(to.get(asked));
+        answers.add(readings.number(beyond));
+        to.set(asked, answers);
+    }
+
+    int keys() {
+        return keys;
     }
 
     Optional<Pairs> quiet() {
         return quiet;
     }
 
-    /** The answers of this key where it was meant. */
-    List<Integer> meant(int key) {
-        return meant.get(key);
+    /** How many presses there were. */
+    int presses() {
+        return presses;
+    }
+
+    /** The answers of this key where it was meant, or of this trial. */
+    List<Integer> meant(int asked) {
+        return meant.get(asked);
+    }
+
+    /** The answers of this key, held while the plate was flexed. */
+    List<Integer> flexed(int key) {
+        return flexed.get(key);
     }
 
     boolean isNamed(int key) {
@@ -80,6 +112,11 @@ final class Ledger {
         return everyKey || !cameAtAll.isEmpty();
     }
 
+    /** The part of {@link #quietCost} that is no slip: levels that may read either way. */
+    double quietDoubt(int forecast) {
+        return quiet.isEmpty() ? 0 : readings.reading(forecast).between().count() * Slips.EITHER_WAY;
+    }
+
     double quietCost(int forecast) {
         if (quiet.isEmpty()) {
             return 0;
@@ -91,20 +128,53 @@ final class Ledger {
         return wrong * Slips.MISREAD + reading.between().count() * Slips.EITHER_WAY;
     }
 
-    double keyCost(int key, int forecast) {
+    /** What the presses of a key, or the outcomes of a trial, cost where this is forecast. */
+    double askedCost(int asked, int forecast) {
         double cost = 0;
-        for (int answer : meant.get(key)) {
-            cost += meantCost(forecast, answer);
+        for (int answer : meant.get(asked)) {
+            double slip = asked >= keys
+                    ? Slips.TRIAL_SPOILT
+                    : answer == Readings.NOTHING ? Slips.NO_PRESS : Slips.OTHER_ANSWER;
+            cost += cost(forecast, answer, slip);
+        }
+        if (asked < keys) {
+            for (int answer : flexed.get(asked)) {
+                cost += cost(forecast, answer, Slips.LET_GO);
+            }
+            if (everyKey && !isNamed(asked)) {
+                cost += everyKeyDoubt(forecast);
+            }
         }
         return cost;
     }
 
-    private double meantCost(int forecast, int answer) {
+    /** The part of {@link #askedCost} that is no slip: answers that a doubtful forecast agrees with. */
+    double askedDoubt(int asked, int forecast) {
+        if (!readings.isVague(forecast)) {
+            return 0;
+        }
+        double doubt = asked < keys && everyKey && !isNamed(asked) ? everyKeyDoubt(forecast) : 0;
+        for (int answer : meant.get(asked)) {
+            doubt += cost(forecast, answer, 0);
+        }
+        if (asked < keys) {
+            for (int answer : flexed.get(asked)) {
+                doubt += cost(forecast, answer, 0);
+            }
+        }
+        return doubt;
+    }
+
+    private double everyKeyDoubt(int forecast) {
+        return readings.reading(forecast).between().count() * Slips.EITHER_WAY;
+    }
+
+    private double cost(int forecast, int answer, double slip) {
         if (forecast == answer) {
             return 0;
         }
         double chance = readings.isVague(forecast) ? readings.chance(forecast, answer) : 0;
-        return chance > 0 ? Math.log(chance) : answer == Readings.NOTHING ? Slips.NO_PRESS : Slips.OTHER_ANSWER;
+        return chance > 0 ? Math.log(chance) : slip;
     }
 
     /** What an answer costs that {@code able} keys would give, {@code due} of them never named. */

@@ -1,9 +1,11 @@
 package buzzout.diagnosis;
 
 import buzzout.circuit.FaultKind;
+import buzzout.plan.Plan;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * How probable each single fault is before anything was seen.
@@ -35,7 +37,17 @@ public record Priors(Map<FaultKind, Double> of) {
         table.put(FaultKind.CROSSING_BRIDGED, 0.0002);
         table.put(FaultKind.PIN_LOW, 0.0002);
         table.put(FaultKind.PIN_DRAGGED, 0.0002);
+        table.put(FaultKind.COMES_AND_GOES, 0.0003);
         table.put(FaultKind.FAR_LEADS_SWAPPED, 0.00005);
+        return new Priors(table);
+    }
+
+    /** What is judged, except where the plan says otherwise. */
+    public static Priors of(Plan plan) {
+        Map<FaultKind, Double> table = new EnumMap<>(judged().of());
+        for (FaultKind kind : FaultKind.values()) {
+            Optional.ofNullable(plan.priors().get(kind.code())).ifPresent(prior -> table.put(kind, prior));
+        }
         return new Priors(table);
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 /**
  * Adds faults to a base until the terms in focus are explained, best first.
@@ -24,8 +25,6 @@ final class Search {
     /** How much of what a branch owes is hoped for; less than all, for one more fault seldom mends much damage. */
     private static final double RECOVERED = 0.9;
 
-    private static final int MOST_FOR_ONE = 25;
-    private static final int MOST_FOR_ALL = 100;
     private static final int MOST_ADDED = 3;
 
     /**
@@ -86,9 +85,9 @@ final class Search {
     }
 
     /** The best explanation of the focus. */
-    static Hypothesis best(Case board, Hypothesis base, Set<Term> focus, Taste taste) {
+    static Hypothesis best(Case board, Hypothesis base, Set<Term> focus, Taste taste, Effort effort) {
         Search search = new Search(board, base, focus, 0);
-        search.run(focus.size() == 1 ? MOST_FOR_ONE : MOST_FOR_ALL);
+        search.run(focus.size() == 1 ? effort.forOne() : effort.forAll(), effort.isOverdue());
         if (taste == Taste.FEWEST) {
             return search.weighed.stream()
                     .filter(branch -> branch.owed() < NOTHING_OWED)
@@ -103,16 +102,16 @@ final class Search {
     }
 
     /** Every explanation of the focus that is not far less probable than the best; one of them is known. */
-    static Result all(Case board, Hypothesis base, Set<Term> focus, Hypothesis known) {
+    static Result all(Case board, Hypothesis base, Set<Term> focus, Hypothesis known, Effort effort) {
         Search search = new Search(board, base, focus, LOG_THRESHOLD);
         search.seen.add(known.charged());
         search.add(known, search.owed(board.costs(known)));
-        search.run(MOST_FOR_ALL);
+        search.run(effort.forAll(), effort.isOverdue());
         return search.result();
     }
 
-    private void run(int mostExpansions) {
-        for (int expanded = 0; expanded < mostExpansions; expanded++) {
+    private void run(int mostExpansions, BooleanSupplier isOverdue) {
+        for (int expanded = 0; expanded < mostExpansions && !isOverdue.getAsBoolean(); expanded++) {
             Branch next = open.peek();
             if (next == null || next.bound() < best + logThreshold) {
                 return;

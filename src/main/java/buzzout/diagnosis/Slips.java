@@ -8,6 +8,12 @@ final class Slips {
     /** A meant press does not happen, or not far enough. */
     static final double NO_PRESS = Math.log(1e-3);
 
+    /** A key held while the plate is flexed slips from under the finger. */
+    static final double LET_GO = Math.log(1e-4);
+
+    /** The flying lead meets another joint or none, or one of the keys held together is not down. */
+    static final double TRIAL_SPOILT = Math.log(1e-3);
+
     /** A press of the person's own choice that no key of the board can give, such as two fingers at once. */
     static final double STRAY = Math.log(1e-5);
 

@@ -17,13 +17,13 @@ import java.util.Set;
  * @param result what explains those terms in its place
  */
 record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result) {
-    static Strand of(Case board, Hypothesis explanation, int fault) {
+    static Strand of(Case board, Hypothesis explanation, int fault, Effort effort) {
         Hypothesis base = board.without(explanation, fault);
         Map<Term, Double> costs = board.costs(explanation);
         Set<Term> duties = duties(board, base, costs);
         Set<Term> focus = new HashSet<>(costs.keySet());
         focus.addAll(duties);
-        return new Strand(fault, base, duties, Search.all(board, base, focus, explanation));
+        return new Strand(fault, base, duties, Search.all(board, base, focus, explanation, effort));
     }
 
     Finding finding(Case board, Hypothesis explanation, Optional<Exhaustive> exhaustive) {

@@ -32,13 +32,17 @@ final class Suspicion {
         } else if (term instanceof Term.OfKey of) {
             Key key = plan.keys().get(of.key());
             keys.set(of.key());
-            nets = 1L << key.row() | 1L << key.column() | nets(board, forecast.answer(of.key()));
-            for (int answer : board.ledger().meant(of.key())) {
+            nets = 1L << key.row() | 1L << key.column() | nets(board, forecast, of.key());
+            for (int answer : board.ledger().flexed(of.key())) {
                 nets |= nets(board, answer);
             }
+        } else if (term instanceof Term.OfTrial of) {
+            Trial trial = board.forecasts().trials().get(of.trial());
+            nets = trial.nets(plan) | nets(board, forecast, plan.keys().size() + of.trial());
+            keys.or(trial instanceof Trial.Together together ? together.held() : crossings(plan, nets));
         } else if (term instanceof Term.OfAnswer of) {
             nets = nets(board, of.answer());
-            keys.or(givers(forecast, of.answer()));
+            keys.or(givers(plan, forecast, of.answer()));
             keys.or(board.ledger().came().get(of.answer()) ? around(plan, nets) : crossings(plan, nets));
             for (int key = keys.nextSetBit(0); key >= 0; key = keys.nextSetBit(key + 1)) {
                 if (forecast.answer(key) == of.answer()) {
@@ -61,11 +65,9 @@ final class Suspicion {
     boolean isEased(Forecast before, Forecast after, int fault) {
         boolean atOnce = board.charges().inOneKey(fault);
         if (term instanceof Term.OfKey of) {
-            int key = of.key();
-            return atOnce
-                    ? board.ledger().keyCost(key, after.answer(key))
-                            > board.ledger().keyCost(key, before.answer(key))
-                    : before.answer(key) != after.answer(key);
+            return answersBetter(before, after, of.key(), atOnce);
+        } else if (term instanceof Term.OfTrial of) {
+            return answersBetter(before, after, board.plan().keys().size() + of.trial(), atOnce);
         } else if (term instanceof Term.OfAnswer of) {
             return comesNearer(before, after, of.answer(), atOnce);
         }
@@ -74,8 +76,15 @@ final class Suspicion {
                 : before.quiet() != after.quiet();
     }
 
+    private boolean answersBetter(Forecast before, Forecast after, int asked, boolean atOnce) {
+        return atOnce
+                ? board.ledger().askedCost(asked, after.answer(asked))
+                        > board.ledger().askedCost(asked, before.answer(asked))
+                : before.answer(asked) != after.answer(asked);
+    }
+
     private boolean comesNearer(Forecast before, Forecast after, int wanted, boolean atOnce) {
-        for (int key = 0; key < before.keys(); key++) {
+        for (int key = 0; key < board.plan().keys().size(); key++) {
             int was = before.answer(key);
             int is = after.answer(key);
             boolean concerned = was == wanted
@@ -88,9 +97,9 @@ final class Suspicion {
         return false;
     }
 
-    private static BitSet givers(Forecast forecast, int answer) {
+    private static BitSet givers(Plan plan, Forecast forecast, int answer) {
         BitSet givers = new BitSet();
-        for (int key = 0; key < forecast.keys(); key++) {
+        for (int key = 0; key < plan.keys().size(); key++) {
             givers.set(key, forecast.answer(key) == answer);
         }
         return givers;
@@ -106,6 +115,15 @@ final class Suspicion {
         BitSet keys = new BitSet();
         plan.keys().forEach(key -> keys.set(key.index(), ((nets >>> key.row() | nets >>> key.column()) & 1) != 0));
         return keys;
+    }
+
+    /** The nets on which a key or a trial should answer, and those on which it did. */
+    private static long nets(Case board, Forecast forecast, int asked) {
+        long nets = nets(board, forecast.answer(asked));
+        for (int answer : board.ledger().meant(asked)) {
+            nets |= nets(board, answer);
+        }
+        return nets;
     }
 
     private static long nets(Case board, int answer) {

@@ -8,6 +8,9 @@ sealed interface Term {
     /** The presses in which this key was meant. */
     record OfKey(int key) implements Term {}
 
+    /** What came of this trial, by its place among all that were made. */
+    record OfTrial(int trial) implements Term {}
+
     /** The presses that gave this answer, and the keys that would give it. */
     record OfAnswer(int answer) implements Term {}
 }

@@ -27,6 +27,10 @@ final class Tolerance {
         return ofKey[key];
     }
 
+    double ofTrial(int trial) {
+        return costs.getOrDefault(new Term.OfTrial(trial), 0.0);
+    }
+
     double ofAnswer(int answer) {
         return costs.getOrDefault(new Term.OfAnswer(answer), 0.0);
     }
@@ -39,6 +43,8 @@ final class Tolerance {
     double owed(Term term, double cost) {
         if (term instanceof Term.OfKey of) {
             return owed(ofKey(of.key()), cost);
+        } else if (term instanceof Term.OfTrial of) {
+            return owed(ofTrial(of.trial()), cost);
         } else if (term instanceof Term.OfAnswer of) {
             return owed(ofAnswer(of.answer()), cost);
         }

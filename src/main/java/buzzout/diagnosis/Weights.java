@@ -6,9 +6,12 @@ import java.util.Map;
 
 /** What a ledger's terms cost under one forecast, and under forecasts that differ from it in a few keys. */
 final class Weights {
+    private static final double NOTHING = 1e-9;
+
     private final Ledger ledger;
     private final Readings readings;
     private final Forecast forecast;
+    private final int keys;
     private final Counts able = new Counts();
     private final Counts due = new Counts();
 
@@ -16,8 +19,9 @@ final class Weights {
         this.ledger = ledger;
         this.readings = readings;
         this.forecast = forecast;
+        keys = ledger.keys();
         if (ledger.matchesAnswers()) {
-            for (int key = 0; key < forecast.keys(); key++) {
+            for (int key = 0; key < keys; key++) {
                 count(key, forecast.answer(key), 1);
             }
         }
@@ -41,8 +45,8 @@ final class Weights {
     /** What all terms cost together. */
     double total() {
         double total = ledger.quietCost(forecast.quiet());
-        for (int key = 0; key < forecast.keys(); key++) {
-            total += ledger.keyCost(key, forecast.answer(key));
+        for (int asked = 0; asked < forecast.asked(); asked++) {
+            total += ledger.askedCost(asked, forecast.answer(asked));
         }
         if (ledger.matchesAnswers()) {
             BitSet answers = answers();
@@ -56,18 +60,19 @@ final class Weights {
     /** The answers that came, and those that keys would give. */
     private BitSet answers() {
         BitSet answers = (BitSet) ledger.came().clone();
-        for (int key = 0; key < forecast.keys(); key++) {
+        for (int key = 0; key < keys; key++) {
             answers.set(forecast.answer(key));
         }
         return answers;
     }
 
-    /** Every term that costs something. */
+    /** Every term that costs something beyond the doubt of levels that may read either way. */
     Map<Term, Double> costs() {
         Map<Term, Double> costs = new LinkedHashMap<>();
-        put(costs, new Term.Quiet(), ledger.quietCost(forecast.quiet()));
-        for (int key = 0; key < forecast.keys(); key++) {
-            put(costs, new Term.OfKey(key), ledger.keyCost(key, forecast.answer(key)));
+        put(costs, new Term.Quiet(), ledger.quietCost(forecast.quiet()) - ledger.quietDoubt(forecast.quiet()));
+        for (int asked = 0; asked < forecast.asked(); asked++) {
+            int answer = forecast.answer(asked);
+            put(costs, term(asked), ledger.askedCost(asked, answer) - ledger.askedDoubt(asked, answer));
         }
         if (ledger.matchesAnswers()) {
             answers().stream().forEach(answer -> put(costs, new Term.OfAnswer(answer), answerCost(answer)));
@@ -75,8 +80,12 @@ final class Weights {
         return costs;
     }
 
+    private Term term(int asked) {
+        return asked < keys ? new Term.OfKey(asked) : new Term.OfTrial(asked - keys);
+    }
+
     private static void put(Map<Term, Double> costs, Term term, double cost) {
-        if (cost < 0) {
+        if (cost < -NOTHING) {
             costs.put(term, cost);
         }
     }
@@ -90,17 +99,28 @@ final class Weights {
     void compare(Forecast next, Tolerance tolerance, Change change) {
         change.clear();
         if (next.quiet() != forecast.quiet()) {
-            change.add(tolerance.ofQuiet(), ledger.quietCost(forecast.quiet()), ledger.quietCost(next.quiet()));
+            change.add(
+                    tolerance.ofQuiet(),
+                    ledger.quietCost(forecast.quiet()),
+                    ledger.quietDoubt(forecast.quiet()),
+                    ledger.quietCost(next.quiet()),
+                    ledger.quietDoubt(next.quiet()));
         }
         BitSet touched = change.touched();
-        for (int key = 0; key < forecast.keys(); key++) {
-            int before = forecast.answer(key);
-            int after = next.answer(key);
+        for (int asked = 0; asked < forecast.asked(); asked++) {
+            int before = forecast.answer(asked);
+            int after = next.answer(asked);
             if (before == after) {
                 continue;
             }
-            change.add(tolerance.ofKey(key), ledger.keyCost(key, before), ledger.keyCost(key, after));
-            if (ledger.matchesAnswers()) {
+            double tolerated = asked < keys ? tolerance.ofKey(asked) : tolerance.ofTrial(asked - keys);
+            change.add(
+                    tolerated,
+                    ledger.askedCost(asked, before),
+                    ledger.askedDoubt(asked, before),
+                    ledger.askedCost(asked, after),
+                    ledger.askedDoubt(asked, after));
+            if (asked < keys && ledger.matchesAnswers()) {
                 touch(touched, before);
                 touch(touched, after);
             }
@@ -116,7 +136,7 @@ final class Weights {
         }
         shift(next, 1);
         for (int answer = touched.nextSetBit(0); answer >= 0; answer = touched.nextSetBit(answer + 1)) {
-            change.add(tolerance.ofAnswer(answer), change.before(answer), answerCost(answer));
+            change.add(tolerance.ofAnswer(answer), change.before(answer), 0, answerCost(answer), 0);
         }
         shift(next, -1);
     }
@@ -129,7 +149,7 @@ final class Weights {
     }
 
     private void shift(Forecast next, int direction) {
-        for (int key = 0; key < forecast.keys(); key++) {
+        for (int key = 0; key < keys; key++) {
             if (forecast.answer(key) != next.answer(key)) {
                 count(key, forecast.answer(key), -direction);
                 count(key, next.answer(key), direction);

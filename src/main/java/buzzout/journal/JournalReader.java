@@ -93,6 +93,7 @@ public final class JournalReader {
 
     private List<Event> events(Plan plan) throws IOException {
         EventReader reader = new EventReader(plan);
+        Sequence sequence = new Sequence(plan);
         List<Event> events = new ArrayList<>();
         while (events.size() < MOST_EVENTS) {
             try {
@@ -101,10 +102,14 @@ public final class JournalReader {
                     return events;
                 }
                 if (!line.get().text().isBlank()) {
-                    events.add(reader.event(object(line.get())));
+                    Event event = reader.event(object(line.get()));
+                    sequence.fault(event)
+                            .ifPresent(why -> problems.add(lines.number(), why + "; it counts all the same"));
+                    events.add(event);
                 }
             } catch (UnusableLine e) {
                 problems.add(lines.number(), e.why() + "; the line was left out");
+                sequence.miss();
             }
         }
         problems.add(lines.number(), "there are more than " + MOST_EVENTS + " events; the rest was not read");

@@ -1,6 +1,7 @@
 package buzzout.plan;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -13,6 +14,7 @@ import java.util.OptionalInt;
  * @param keys in reading order, cap side
  * @param sparePin the pin of the flying lead for touches, where one is free
  * @param bounceLimitMillis a key that bounces longer is marked
+ * @param priors how probable one named fault of a kind is, by the word that begins its code, where the plan says so
  */
 public record Plan(
         String name,
@@ -22,13 +24,28 @@ public record Plan(
         List<Net> nets,
         List<Key> keys,
         Optional<String> sparePin,
-        double bounceLimitMillis) {
+        double bounceLimitMillis,
+        Map<String, Double> priors) {
     /** A sweep's result keeps one 64-bit word a pin. */
     public static final int MOST_NETS = 63;
 
     public Plan {
         nets = List.copyOf(nets);
         keys = List.copyOf(keys);
+        priors = Map.copyOf(priors);
+    }
+
+    /** With the priors that the program judges by. */
+    public Plan(
+            String name,
+            Controller controller,
+            NetKind stripe,
+            NetKind diodes,
+            List<Net> nets,
+            List<Key> keys,
+            Optional<String> sparePin,
+            double bounceLimitMillis) {
+        this(name, controller, stripe, diodes, nets, keys, sparePin, bounceLimitMillis, Map.of());
     }
 
     public Net row(Key key) {

@@ -10,7 +10,7 @@ final class PlanBuilder {
     private PlanBuilder() {}
 
     /** @param places in reading order */
-    static Plan plan(Heading heading, List<NetDraft> drafts, Map<String, Place> places) {
+    static Plan plan(Heading heading, List<NetDraft> drafts, Map<String, Place> places, Map<String, Double> priors) {
         List<Key> keys = keys(drafts, places);
         return new Plan(
                 heading.name(),
@@ -20,7 +20,8 @@ final class PlanBuilder {
                 nets(drafts, keys),
                 keys,
                 heading.spare().map(Word::text),
-                heading.bounceLimitMillis());
+                heading.bounceLimitMillis(),
+                priors);
     }
 
     private static List<Key> keys(List<NetDraft> nets, Map<String, Place> places) {

@@ -40,7 +40,8 @@ public final class PlanReader {
                         "bounce_limit_ms",
                         "rows",
                         "columns",
-                        "layout"))
+                        "layout",
+                        "priors"))
                 .flatMap(file -> new PlanReader(problems).read(file));
         return new PlanFile(problems.haveErrors() ? Optional.empty() : plan, problems.sorted());
     }
@@ -60,7 +61,8 @@ public final class PlanReader {
                 .map(Word::text)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         Map<String, Place> places = LayoutReader.read(file.table("layout", "a table, [layout]"), rows, keys, problems);
-        return problems.haveErrors() ? Optional.empty() : Optional.of(PlanBuilder.plan(heading, nets, places));
+        Map<String, Double> priors = PriorsReader.read(file.table("priors", "a table, [priors]"), problems);
+        return problems.haveErrors() ? Optional.empty() : Optional.of(PlanBuilder.plan(heading, nets, places, priors));
     }
 
     private List<NetDraft> readNets(Settings file, String table, NetKind kind) {

@@ -21,6 +21,8 @@ public final class SimulatedBoard implements LinkSource {
     public static final String PORT = "simulated board";
 
     private static final long NEVER = Long.MAX_VALUE;
+    /** How long a loose joint conducts, and how long it then does not. */
+    private static final long LOOSE_MICROS = 700_000;
 
     private final Plan plan;
     private final Stopwatch time;
@@ -183,7 +185,8 @@ public final class SimulatedBoard implements LinkSource {
     private Pairs sweep(long now) {
         rewiredAt = NEVER;
         Reading reading = circuit.read(contacts.closedAt(now));
-        Pairs planned = betweenReadsLow ? reading.low().plus(reading.between()) : reading.low();
+        boolean conducts = betweenReadsLow || (circuit.isLoose() && now / LOOSE_MICROS % 2 == 1);
+        Pairs planned = conducts ? reading.low().plus(reading.between()) : reading.low();
         List<String> pins = plan.pins();
         List<Pair> listed = new ArrayList<>();
         for (Pair pair : planned.list()) {

@@ -77,8 +77,7 @@ final class BoardPainter {
         Ink nameInk = called ? Ink.STRONG : nameInk(state);
         pen.fill(ink);
         String mark = String.valueOf(state.mark(pen.ascii()));
-        String pointer = called ? pen.ascii() ? "*" : "►" : "";
-        pen.part(0, 0, pen.columns() - 1, 1).put(0, 0, pointer + key.name(), nameInk);
+        pen.part(0, 0, pen.columns() - 1, 1).put(0, 0, called ? pointer(pen) + key.name() : key.name(), nameInk);
         pen.putRight(0, mark, ink);
         if (pen.rows() > 1 && !view.plan().isMadeUp()) {
             String nets =
@@ -88,6 +87,11 @@ final class BoardPainter {
         if (pen.rows() > 2 && !state.isWell()) {
             pen.putRight(1, state.word(), ink);
         }
+    }
+
+    /** Stands before the name of the key that is called. */
+    static String pointer(Pen pen) {
+        return pen.ascii() ? "*" : "►";
     }
 
     /** Whether this key is waited for now: it is marked so that it cannot be missed. */

@@ -30,7 +30,7 @@ final class CallPainter {
         }
         // The largest that fits the longest name, so that the board stays where it is from call to call.
         int widest = view.plan().keys().stream()
-                .mapToInt(key -> BlockLetters.of(key.name())
+                .mapToInt(key -> BlockLetters.of(key.spoken())
                         .map(rows -> rows[0].length())
                         .orElse(0))
                 .max()
@@ -47,7 +47,7 @@ final class CallPainter {
         if (pen.rows() == 0 || session.called().isEmpty()) {
             return;
         }
-        String name = view.plan().keys().get(session.called().getAsInt()).name();
+        String name = view.plan().keys().get(session.called().getAsInt()).spoken();
         Optional<String[]> letters = BlockLetters.of(name);
         Optional<Dot> dot =
                 DOTS.stream().filter(each -> each.height() == pen.rows()).findFirst();

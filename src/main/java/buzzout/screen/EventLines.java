@@ -30,9 +30,16 @@ public record EventLines(List<Line> lines) {
     public EventLines after(Session before, Event event, Session after) {
         EventLines told = told(before, event, after);
         Optional<Retest.Result> result = Retest.result(after);
-        return result.isPresent() && !result.equals(Retest.result(before))
-                ? told.with(new Line(event.atMillis(), RetestWords.of(after, result.get()), false))
-                : told;
+        if (result.isEmpty() || result.equals(Retest.result(before))) {
+            return told;
+        }
+        Line line = new Line(event.atMillis(), RetestWords.of(after, result.get()), false);
+        return told.lastSays(line.text()) ? told : told.with(line);
+    }
+
+    /** A key that bounces as it is let go ends a retest more than once. */
+    private boolean lastSays(String text) {
+        return !lines.isEmpty() && lines.get(lines.size() - 1).text().equals(text);
     }
 
     private EventLines told(Session before, Event event, Session after) {

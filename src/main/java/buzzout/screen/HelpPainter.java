@@ -6,11 +6,10 @@ import java.util.List;
 /** What the marks mean, what the keys do, how a session goes. */
 final class HelpPainter {
     private static final List<String> COURSE = List.of(
-            "Plug the probe in, keep your hands off while the quiet check looks for bridges and",
-            "held switches, then press every key, in any order or as the program calls them. A key",
-            "that does not answer: select it and type n. Findings follow every press. To repair one,",
-            "choose it, type d and unplug before you solder: only what it can have changed is called",
-            "again.");
+            "Plug the probe in; hands off while the quiet check looks for bridges and held",
+            "switches. Press every key, in any order or as called (c). One that does not answer:",
+            "select it and type n. Unplug before you solder; type d for the chosen",
+            "finding, and what its repair can have changed is called again.");
 
     private static final List<Hint> STROKES = List.of(
             new Hint("arrows", "select a key"),
@@ -18,7 +17,7 @@ final class HelpPainter {
             new Hint("n", "it was pressed, nothing came"),
             new Hint("e", "every key has been pressed"),
             new Hint("u", "take the last press or word back"),
-            new Hint("c", "call keys one by one, or leave it"),
+            new Hint("c", "call keys one by one; leave it"),
             new Hint("d", "the chosen finding is repaired"),
             new Hint("Tab", "next finding; Shift-Tab back"),
             new Hint("PgDn/Up", "scroll; Ctrl-L paints anew"),
@@ -51,9 +50,10 @@ final class HelpPainter {
         }
         if (view.setting().simulated()) {
             right.put(1, row, "Enter p", Ink.STRONG);
-            right.put(10, row, "press the selected key", Ink.PLAIN);
+            right.put(10, row, "press the key called, selected", Ink.PLAIN);
         }
-        table.put(1, row + 2, "A double frame is the selected key, or where the chosen finding is.", Ink.PLAIN);
+        String frames = "A double frame is the selected key, or where the chosen finding is; ";
+        table.put(1, row + 1, frames + BoardPainter.pointer(pen) + " called.", Ink.PLAIN);
         view.setting().log().ifPresent(log -> table.put(1, table.rows() - 1, "Log: " + log, Ink.PLAIN));
     }
 

@@ -19,7 +19,7 @@ record Hint(String stroke, String does) {
         if (view.isPressing()) {
             hints.add(new Hint("n", "nothing came"));
         }
-        if (view.isCalling() || view.isRepairing()) {
+        if ((view.isPressing() && view.isCalling()) || view.isRepairing()) {
             hints.add(new Hint("u", "take back"));
         }
         if (view.chosen().isPresent() && (view.isPressing() || view.isRepairing())) {

@@ -45,12 +45,16 @@ final class Keys {
             case 'n' -> whilePressing(view, new Request.NothingCame(view.subject()));
             case 'e' -> whilePressing(view, new Request.AllPressed());
             case 'u' -> view.takesBack() ? Optional.of(new Command.Ask(new Request.TakeBack())) : Optional.empty();
-            case 'c' ->
-                whilePressing(view, view.isCalling() ? new Request.LeaveRollCall() : new Request.BeginRollCall());
+            case 'c' -> rollCall(view);
             case 'd' -> repaired(view);
             case 'p' -> press(view, view.selected());
             default -> Optional.empty();
         };
+    }
+
+    private static Optional<Command> rollCall(View view) {
+        Request request = view.isCalling() ? new Request.LeaveRollCall() : new Request.BeginRollCall();
+        return view.isPressing() && !view.focus().help() ? Optional.of(new Command.Ask(request)) : Optional.empty();
     }
 
     private static Optional<Command> press(View view, int key) {

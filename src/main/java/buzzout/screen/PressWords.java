@@ -44,6 +44,10 @@ final class PressWords {
     }
 
     private static String judged(Plan plan, Press press) {
+        if (press.called().isPresent() && !press.called().equals(press.presumed())) {
+            return ", planned "
+                    + name(plan, planned(plan, plan.keys().get(press.called().getAsInt())));
+        }
         if (press.presumed().isEmpty()) {
             return ", which no key of the plan does";
         }

@@ -23,7 +23,7 @@ final class StagePainter {
         } else if (view.isRepairing()) {
             return session.linkTrouble().isPresent()
                     ? "Unplugged. Repair it, then plug in again: a quiet check follows."
-                    : "Unplug, repair, plug in again: a quiet check follows. Done already? Type d again.";
+                    : "Unplug, repair, plug in again: a quiet check follows. Done already? Type d.";
         } else if (session.linkTrouble().isPresent()) {
             return "Link down: " + session.linkTrouble().get();
         }
@@ -61,7 +61,7 @@ final class StagePainter {
         int all = session.rollCall().map(call -> call.keys().size()).orElse(left);
         String count = left == 0 ? "" : " (" + (all - left + 1) + " of " + all + ")";
         return mishap(view, session)
-                .map(what -> what + ": if that was a slip, type u. Else press " + name + count + ".")
+                .map(what -> what + ". A slip? Type u. Else press " + name + count + ".")
                 .orElse("Press " + name + " now" + count + ". If you did and nothing came, type n.");
     }
 

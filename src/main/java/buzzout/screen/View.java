@@ -41,9 +41,11 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
         return session().stage() == Stage.PRESSING;
     }
 
-    /** Whether words about presses are taken: not blindly, while the help covers the board. */
+    /** Whether words about presses are taken: not blindly, while the help covers the board, nor between two calls. */
     boolean takesWords() {
-        return isPressing() && !focus.help();
+        return isPressing()
+                && !focus.help()
+                && !(isCalling() && session().called().isEmpty());
     }
 
     /** Whether the last press or word can be taken back, or a repair that has not been made. */

@@ -21,6 +21,7 @@ final class Draft {
     OptionalInt called;
     Optional<RollCall> rollCall;
     final List<Fault> repairs;
+    Optional<Press> slip;
     Optional<String> linkTrouble;
     long lostChanges;
     long garbledLines;
@@ -37,6 +38,7 @@ final class Draft {
         called = before.called();
         rollCall = before.rollCall();
         repairs = new ArrayList<>(before.repairs());
+        slip = before.slip();
         linkTrouble = before.linkTrouble();
         lostChanges = before.lostChanges();
         garbledLines = before.garbledLines();
@@ -63,6 +65,7 @@ final class Draft {
                 called,
                 rollCall,
                 repairs,
+                slip,
                 linkTrouble,
                 lostChanges,
                 garbledLines);

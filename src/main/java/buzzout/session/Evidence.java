@@ -9,4 +9,10 @@ public record Evidence(List<Observation> observations) {
     public Evidence {
         observations = List.copyOf(observations);
     }
+
+    /** Whether nothing of the earlier evidence was taken back or has changed since. */
+    public boolean continues(Evidence earlier) {
+        int known = earlier.observations.size();
+        return observations.size() >= known && observations.subList(0, known).equals(earlier.observations);
+    }
 }

@@ -95,6 +95,13 @@ final class Fold {
             draft.replaceLastPress(grown(draft, last, micros, last.pairs().with(pair)));
             return;
         }
+        if (draft.slip
+                .filter(slip -> PressTiming.belongsTo(slip, micros, pair, keyDown))
+                .isPresent()) {
+            draft.slip = draft.slip.map(slip -> slip.with(micros, slip.pairs().with(pair)));
+            return;
+        }
+        draft.slip = Optional.empty();
         if (!keyDown) {
             draft.quiet = draft.quiet.and(before);
         }
@@ -117,14 +124,8 @@ final class Fold {
         draft.now = draft.now.without(pair);
         draft.lastPress()
                 .filter(last -> last.pairs().contains(pair))
-                .ifPresent(last -> draft.replaceLastPress(new Press(
-                        last.atMillis(),
-                        last.micros(),
-                        micros,
-                        last.pairs(),
-                        last.presumed(),
-                        last.called(),
-                        last.inCompany())));
+                .ifPresent(last -> draft.replaceLastPress(last.with(micros, last.pairs())));
+        draft.slip = draft.slip.map(slip -> slip.pairs().contains(pair) ? slip.with(micros, slip.pairs()) : slip);
     }
 
     /** A whole state stands for every change that led to it. */
@@ -145,6 +146,8 @@ final class Fold {
             draft.everyKeyPressed = false;
         } else if (!draft.presses.isEmpty()) {
             Press last = draft.presses.remove(draft.presses.size() - 1);
+            draft.slip = Optional.of(last)
+                    .filter(press -> !press.pairs().and(draft.now).isEmpty());
             draft.called = last.called().isPresent() ? last.called() : draft.called;
         }
     }

@@ -24,6 +24,12 @@ public record Observation(Hands hands, Pairs seen) {
         /** Every key was pressed at some time; what they closed is in the other observations. */
         record EveryKey() implements Hands {}
 
+        /** The named key was held while the plate was flexed; nothing seen is a dropout. */
+        record Flexed(int key) implements Hands {}
+
+        /** The flying lead touched a joint, by its place in the net's solder order. */
+        record Touch(int net, int joint) implements Hands {}
+
         /** These keys were held together. */
         record Together(Set<Integer> keys) implements Hands {
             public Together {

@@ -22,6 +22,11 @@ public record Press(
         OptionalInt presumed,
         OptionalInt called,
         boolean inCompany) {
+    /** The same press with what it closed so far, the last change at this time. */
+    Press with(long changedMicros, Pairs closed) {
+        return new Press(atMillis, micros, changedMicros, closed, presumed, called, inCompany);
+    }
+
     /** The key to credit: the one that was meant, else the presumed one. */
     public OptionalInt key() {
         return called.isPresent() ? called : presumed;

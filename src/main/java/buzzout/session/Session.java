@@ -20,6 +20,7 @@ import java.util.TreeSet;
  * @param called the key that the program waits for; a press that begins is its answer
  * @param rollCall the roll call that goes on, or whose last key has been called
  * @param repairs what is being repaired, until the board is plugged in again
+ * @param slip a press that was taken back while its key was down; what it still closes counts for nothing
  * @param linkTrouble why the link is down, while it is
  * @param lostChanges changes that never arrived
  * @param garbledLines lines from the probe that were not understood
@@ -36,6 +37,7 @@ public record Session(
         OptionalInt called,
         Optional<RollCall> rollCall,
         List<Fault> repairs,
+        Optional<Press> slip,
         Optional<String> linkTrouble,
         long lostChanges,
         long garbledLines) {
@@ -58,6 +60,7 @@ public record Session(
                 OptionalInt.empty(),
                 Optional.empty(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty(),
                 0,
                 0);

@@ -44,7 +44,11 @@ class CircuitAgainstSpiceTest {
         for (int board = 0; board < BOARDS; board++) {
             Controller controller = Controllers.ALL.get(board % Controllers.ALL.size());
             Plan plan = on(controller, RandomBoards.plan(random, controller.sureDiodes()));
-            List<Fault> faults = RandomBoards.faults(random, plan, 3);
+            // What comes and goes has no operating point; CircuitAgainstGraphTest holds it at its best and at its
+            // worst.
+            List<Fault> faults = RandomBoards.faults(random, plan, 3).stream()
+                    .filter(fault -> fault.kind() != FaultKind.COMES_AND_GOES)
+                    .toList();
             BitSet held = RandomBoards.held(random, plan, 9);
             Reading reading = Circuit.of(plan, faults).read(held);
             String about = "seed " + SEED + ", board " + board + " on " + controller.name() + " with "

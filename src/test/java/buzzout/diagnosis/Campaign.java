@@ -2,6 +2,7 @@ package buzzout.diagnosis;
 
 import buzzout.circuit.Catalogue;
 import buzzout.circuit.Fault;
+import buzzout.circuit.FaultKind;
 import buzzout.circuit.Part;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
@@ -33,11 +34,12 @@ public final class Campaign {
         return firstThatFit(all, count);
     }
 
-    /** So many faults as the priors have them, none in a part that another spoils. */
+    /** So many lasting faults as the priors have them, none in a part that another spoils. */
     public static List<Fault> likelyFaults(Random random, Plan plan, Priors priors, int count) {
         record Drawn(Fault fault, double arrival) {}
         // The first to arrive of exponential waits, each at its own rate, is a draw by weight (Efraimidis & Spirakis).
         List<Fault> inOrder = Catalogue.of(plan).stream()
+                .filter(fault -> fault.kind() != FaultKind.COMES_AND_GOES) // One press does not show that it returns.
                 .map(fault ->
                         new Drawn(fault, -Math.log(1 - random.nextDouble()) / Math.exp(priors.logOdds(fault.kind()))))
                 .sorted(java.util.Comparator.comparingDouble(Drawn::arrival))

@@ -71,8 +71,9 @@ public final class Grids {
         List<String> pins = controller.pins().stream()
                 .filter(pin -> controller.reserved(pin).isEmpty())
                 .toList();
+        String spare = pins.size() > rows + columns ? "spare = \"" + pins.get(rows + columns) + "\"\n" : "";
         StringBuilder text = new StringBuilder("name = \"" + rows + " by " + columns + "\"\ncontroller = \""
-                + controller.name() + "\"\n" + heading + "[rows]\n");
+                + controller.name() + "\"\n" + heading + spare + "[rows]\n");
         onRow.forEach((row, keys) -> net(text, "R" + (row + 1), pins.get(row), keys, nets));
         text.append("[columns]\n");
         onColumn.forEach((column, keys) -> net(text, "C" + (column + 1), pins.get(rows + column), keys, nets));

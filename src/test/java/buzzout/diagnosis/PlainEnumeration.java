@@ -6,10 +6,12 @@ import buzzout.circuit.Layout;
 import buzzout.circuit.Reading;
 import buzzout.plan.Plan;
 import buzzout.session.Evidence;
+import buzzout.session.Observation.Hands;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -24,7 +26,11 @@ final class PlainEnumeration {
     private final List<Reading> readings = new ArrayList<>();
 
     /** A set of faults, and its quiet sweep and answers as numbers of readings. */
-    private record Entry(List<Fault> faults, double logPrior, int quiet, List<Integer> answers) {}
+    private record Entry(
+            List<Fault> faults, double logPrior, int quiet, List<Integer> answers, PlainModel.Shown shown) {}
+
+    /** For every set, what a trial reads, as the number of the reading. */
+    private final Map<Hands, int[]> tried = new HashMap<>();
 
     PlainEnumeration(Plan plan, Priors priors, int mostFaults) {
         this.plan = plan;
@@ -40,7 +46,8 @@ final class PlainEnumeration {
                 List.copyOf(chosen),
                 PlainModel.logPrior(priors, chosen),
                 number(shown.quiet()),
-                shown.answers().stream().map(this::number).toList()));
+                shown.answers().stream().map(this::number).toList(),
+                shown));
         for (int index = next; left > 0 && index < faults.size(); index++) {
             Fault fault = faults.get(index);
             if (chosen.stream().allMatch(other -> Collections.disjoint(other.parts(), fault.parts()))) {
@@ -58,12 +65,22 @@ final class PlainEnumeration {
         });
     }
 
+    private int[] tried(Hands hands) {
+        return tried.computeIfAbsent(
+                hands,
+                any -> entries.stream()
+                        .mapToInt(entry -> number(entry.shown().tried(layout, entry.faults(), hands)))
+                        .toArray());
+    }
+
     int sets() {
         return entries.size();
     }
 
     Weighed weigh(Evidence evidence) {
         PlainModel model = new PlainModel(evidence);
+        Map<Hands, int[]> trials = new LinkedHashMap<>();
+        model.tried().forEach(hands -> trials.put(hands, tried(hands)));
         double[] ofQuiet = readings.stream().mapToDouble(model::quietCost).toArray();
         double[][] ofKey = new double[plan.keys().size()][];
         Arrays.setAll(
@@ -81,6 +98,9 @@ final class PlainEnumeration {
             if (model.hasFreePlay()) {
                 score += model.freePlayCost(
                         entry.answers().stream().map(readings::get).toList());
+            }
+            for (Map.Entry<Hands, int[]> trial : trials.entrySet()) {
+                score += model.triedCost(trial.getKey(), readings.get(trial.getValue()[at]));
             }
             scores[at] = score;
         }

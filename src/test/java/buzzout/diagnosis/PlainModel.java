@@ -10,18 +10,22 @@ import buzzout.session.Evidence;
 import buzzout.session.Observation;
 import buzzout.session.Observation.Hands;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a set of faults weighs under the definition that {@link Ledger} states, worked out afresh from the circuit.
  *
  * <p>It shares the table of slips and the priors with the engine, and nothing else. A forecast answer whose level is
  * doubtful somewhere is as probable as {@code ½} to the power of its doubtful pairs where what was seen agrees with it;
- * in free play its key is able to give each such answer, and is never missed when nothing came.
+ * in free play its key is able to give each such answer, and is never missed when nothing came; once every key was
+ * pressed, each doubtful pair costs a half there too.
  */
 final class PlainModel {
     /**
@@ -37,15 +41,32 @@ final class PlainModel {
                     quiet,
                     plan.keys().stream()
                             .map(circuit::pressed)
-                            .map(pressed -> new Reading(
-                                    pressed.low().minus(quiet.low()),
-                                    pressed.between().minus(quiet.between())))
+                            .map(pressed -> beyond(quiet, pressed))
                             .toList());
+        }
+
+        private static Reading beyond(Reading quiet, Reading now) {
+            return new Reading(now.low().minus(quiet.low()), now.between().minus(quiet.between()));
+        }
+
+        /** What a touch, or keys held together, add to the quiet sweep. */
+        Reading tried(Layout layout, Collection<? extends Fault> faults, Hands hands) {
+            if (hands instanceof Hands.Touch touch) {
+                return beyond(
+                        quiet,
+                        Circuit.touched(layout, faults, touch.net(), touch.joint())
+                                .quiet());
+            }
+            BitSet held = new BitSet();
+            ((Hands.Together) hands).keys().forEach(held::set);
+            return beyond(quiet, Circuit.of(layout, faults).read(held));
         }
     }
 
     private Optional<Pairs> quiet = Optional.empty();
     private final Map<Integer, List<Pairs>> meant = new HashMap<>();
+    private final Map<Integer, List<Pairs>> flexed = new HashMap<>();
+    private final Map<Hands, List<Pairs>> tried = new LinkedHashMap<>();
     private final Map<Pairs, Integer> came = new HashMap<>();
     private boolean everyKey;
 
@@ -59,6 +80,10 @@ final class PlainModel {
                 meant.computeIfAbsent(press.key(), any -> new ArrayList<>()).add(beyond);
             } else if (hands instanceof Hands.SomeKey) {
                 came.merge(beyond, 1, Integer::sum);
+            } else if (hands instanceof Hands.Flexed held) {
+                flexed.computeIfAbsent(held.key(), any -> new ArrayList<>()).add(beyond);
+            } else if (hands instanceof Hands.Touch || hands instanceof Hands.Together) {
+                tried.computeIfAbsent(hands, any -> new ArrayList<>()).add(beyond);
             } else if (hands instanceof Hands.EveryKey) {
                 everyKey = true;
             }
@@ -74,16 +99,41 @@ final class PlainModel {
 
     /** The logarithm of the weight of these faults against a faultless board that explains everything. */
     static double score(Plan plan, Priors priors, Evidence evidence, Collection<? extends Fault> faults) {
-        return logPrior(priors, faults)
-                + new PlainModel(evidence).logLikelihood(Shown.by(new Layout(plan), plan, faults));
+        return logPrior(priors, faults) + new PlainModel(evidence).logLikelihood(new Layout(plan), plan, faults);
     }
 
+    private double logLikelihood(Layout layout, Plan plan, Collection<? extends Fault> faults) {
+        Shown shown = Shown.by(layout, plan, faults);
+        double sum = logLikelihood(shown);
+        for (Hands hands : tried.keySet()) {
+            sum += triedCost(hands, shown.tried(layout, faults, hands));
+        }
+        return sum;
+    }
+
+    /** Of everything but trials. */
     double logLikelihood(Shown shown) {
         double sum = quietCost(shown.quiet()) + freePlayCost(shown.answers());
         for (int key = 0; key < shown.answers().size(); key++) {
             sum += keyCost(key, shown.answers().get(key));
         }
         return sum;
+    }
+
+    Set<Hands> tried() {
+        return tried.keySet();
+    }
+
+    double triedCost(Hands hands, Reading forecast) {
+        double cost = 0;
+        for (Pairs seen : tried.getOrDefault(hands, List.of())) {
+            cost += cost(forecast, seen, Slips.TRIAL_SPOILT);
+        }
+        return cost;
+    }
+
+    private static double cost(Reading forecast, Pairs seen, double slip) {
+        return forecast.agreesWith(seen) ? forecast.between().count() * Slips.EITHER_WAY : slip;
     }
 
     double quietCost(Reading forecast) {
@@ -99,11 +149,10 @@ final class PlainModel {
     double keyCost(int key, Reading forecast) {
         double cost = 0;
         for (Pairs seen : meant.getOrDefault(key, List.of())) {
-            if (forecast.agreesWith(seen)) {
-                cost += forecast.between().count() * Slips.EITHER_WAY;
-            } else {
-                cost += seen.isEmpty() ? Slips.NO_PRESS : Slips.OTHER_ANSWER;
-            }
+            cost += cost(forecast, seen, seen.isEmpty() ? Slips.NO_PRESS : Slips.OTHER_ANSWER);
+        }
+        for (Pairs seen : flexed.getOrDefault(key, List.of())) {
+            cost += cost(forecast, seen, Slips.LET_GO);
         }
         return cost;
     }
@@ -116,12 +165,14 @@ final class PlainModel {
         if (!hasFreePlay()) {
             return 0;
         }
+        double cost = 0;
         Map<Pairs, Integer> sure = new HashMap<>();
         Map<Pairs, Integer> due = new HashMap<>();
         List<Reading> doubtful = new ArrayList<>();
         for (int key = 0; key < answers.size(); key++) {
             Reading answer = answers.get(key);
             if (!answer.between().isEmpty()) {
+                cost += everyKey && !meant.containsKey(key) ? answer.between().count() * Slips.EITHER_WAY : 0;
                 doubtful.add(answer);
                 continue;
             }
@@ -130,7 +181,6 @@ final class PlainModel {
                 due.merge(answer.low(), 1, Integer::sum);
             }
         }
-        double cost = 0;
         for (Map.Entry<Pairs, Integer> press : came.entrySet()) {
             Pairs answer = press.getKey();
             long able = sure.getOrDefault(answer, 0)

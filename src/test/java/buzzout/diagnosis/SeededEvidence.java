@@ -2,6 +2,7 @@ package buzzout.diagnosis;
 
 import buzzout.circuit.Circuit;
 import buzzout.circuit.Fault;
+import buzzout.circuit.Layout;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
@@ -11,10 +12,13 @@ import buzzout.session.Evidence;
 import buzzout.session.Observation;
 import buzzout.session.Observation.Hands;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Evidence from a faulty board in the hands of all sorts of people; a doubtful level reads either way. */
 final class SeededEvidence {
@@ -29,10 +33,16 @@ final class SeededEvidence {
         SILENT,
         FREE,
         FREE_TO_THE_END,
-        FREE_AND_CALLED
+        FREE_AND_CALLED,
+        TOUCHED,
+        TOGETHER,
+        FLEXED
     }
 
     private final Random random;
+    private final Plan plan;
+    private final Layout layout;
+    private final Collection<? extends Fault> faults;
     private final Circuit circuit;
     private final Reading quietReading;
     private final Pairs quiet;
@@ -41,6 +51,9 @@ final class SeededEvidence {
 
     private SeededEvidence(Random random, Plan plan, Collection<? extends Fault> faults) {
         this.random = random;
+        this.plan = plan;
+        this.faults = faults;
+        layout = new Layout(plan);
         circuit = Circuit.of(plan, faults);
         quietReading = circuit.quiet();
         quiet = seen(quietReading);
@@ -86,6 +99,21 @@ final class SeededEvidence {
                 keys.subList(0, random.nextInt(3) == 0 ? some : keys.size()).forEach(this::playFreely);
                 observe(new Hands.EveryKey(), Pairs.NONE);
             }
+            case TOUCHED -> {
+                keys.subList(0, some).forEach(key -> call(key, key));
+                touch();
+                touch();
+            }
+            case TOGETHER -> {
+                keys.subList(0, some).forEach(key -> call(key, key));
+                holdTogether();
+            }
+            case FLEXED -> {
+                keys.subList(0, some).forEach(key -> call(key, key));
+                for (int time = 0; time < 4; time++) {
+                    keys.subList(0, some).forEach(this::flex);
+                }
+            }
             case FREE_AND_CALLED -> {
                 keys.subList(0, some).forEach(key -> call(key, key));
                 keys.subList(some / 2, keys.size()).forEach(this::playFreely);
@@ -98,6 +126,29 @@ final class SeededEvidence {
 
     private void call(Key key, Key pressed) {
         observe(new Hands.Meant(key.index()), seen(circuit.pressed(pressed)));
+    }
+
+    private void touch() {
+        int net = random.nextInt(plan.nets().size());
+        int joint = random.nextInt(plan.nets().get(net).joints().size());
+        observe(
+                new Hands.Touch(net, joint),
+                seen(Circuit.touched(layout, faults, net, joint).quiet()));
+    }
+
+    private void holdTogether() {
+        Set<Integer> together = new TreeSet<>();
+        BitSet held = new BitSet();
+        for (Key key : keys.subList(0, Math.min(3, keys.size()))) {
+            together.add(key.index());
+            held.set(key.index());
+        }
+        observe(new Hands.Together(together), seen(circuit.read(held)));
+    }
+
+    private void flex(Key key) {
+        Pairs seen = random.nextInt(30) == 0 ? Pairs.NONE : seen(circuit.pressed(key));
+        observe(new Hands.Flexed(key.index()), seen);
     }
 
     private void playFreely(Key key) {

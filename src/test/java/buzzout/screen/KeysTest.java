@@ -74,6 +74,46 @@ class KeysTest {
         }
     }
 
+    @Test
+    void c_begins_a_roll_call_and_leaves_it() {
+        assertEquals(Optional.of(new Command.Ask(new Request.BeginRollCall())), Keys.command(letter('c'), demo));
+        View calling = demo.with(called().snapshot());
+        assertEquals(Optional.of(new Command.Ask(new Request.LeaveRollCall())), Keys.command(letter('c'), calling));
+    }
+
+    @Test
+    void in_a_roll_call_enter_and_n_are_about_the_called_key_and_between_two_calls_about_none() {
+        View calling = demo.with(called().snapshot());
+        assertEquals(
+                Optional.of(new Command.Ask(new Request.Press(11))),
+                Keys.command(new KeyStroke(KeyType.Enter), calling));
+        assertEquals(Optional.of(new Command.Ask(new Request.NothingCame(11))), Keys.command(letter('n'), calling));
+        assertEquals(
+                Optional.of(new Command.Ask(new Request.Press(demo.selected()))),
+                Keys.command(letter('p'), calling),
+                "a slip on purpose");
+        View between = demo.with(called().press(11).snapshot());
+        assertEquals(Optional.empty(), Keys.command(new KeyStroke(KeyType.Enter), between));
+        assertEquals(Optional.empty(), Keys.command(letter('n'), between));
+    }
+
+    @Test
+    void d_says_that_the_chosen_finding_is_repaired_whichever_of_its_suspects_it_was() {
+        assertEquals(Optional.empty(), Keys.command(letter('d'), demo), "none is chosen");
+        View chosen = demo.with(demo.focus().choosing(1, Views.key("V").index(), 0));
+        assertEquals(
+                Optional.of(new Command.Ask(new Request.Repaired("dead:V", List.of("open:C5:F:V")))),
+                Keys.command(letter('d'), chosen));
+    }
+
+    private static Sitting called() {
+        return Views.sitting()
+                .found()
+                .quietCheckDone()
+                .tell(new Action.RollCallBegun())
+                .tell(new Action.Called(11));
+    }
+
     private static KeyStroke letter(char letter) {
         return new KeyStroke(letter, false, false);
     }

@@ -3,7 +3,12 @@ package buzzout.screen;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import buzzout.circuit.Circuit;
+import buzzout.plan.Plan;
 import buzzout.probe.ProbeEvent;
+import buzzout.session.Action;
+import buzzout.session.Event;
+import buzzout.session.Session;
 import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TextColor;
 import com.googlecode.lanterna.graphics.TextImage;
@@ -54,6 +59,14 @@ class PictureTest {
                         at(Views.sitting().found().quietCheckDone().press(0).hear(UNPLUGGED)),
                         80,
                         24),
+                new Scene("roll-call-80x24", calling(Views.FULL), 80, 24),
+                new Scene("roll-call-200x60", calling(Views.FULL), 200, 60),
+                new Scene("roll-call-ascii-80x24", calling(Views.ASCII), 80, 24),
+                new Scene("roll-call-solder-80x30", calling(Views.FULL).with(Focus.FIRST.flipped()), 80, 30),
+                new Scene("roll-call-mishap-80x24", at(called("Up").press(0).tell(new Action.Called(9))), 80, 24),
+                new Scene("roll-call-large-80x24", called(Boards.panel(16, 32), 300), 80, 24),
+                new Scene("repairing-80x24", repairing(choosing(full, 1), false), 80, 24),
+                new Scene("unplugged-80x24", repairing(choosing(full, 1), true), 80, 24),
                 new Scene("warning-80x24", warned(full), 80, 24),
                 new Scene("large-80x24", Boards.view(Boards.panel(16, 32), 300), 80, 24),
                 new Scene("large-200x60", Boards.view(Boards.panel(16, 32), 300), 200, 60),
@@ -63,6 +76,37 @@ class PictureTest {
 
     private static View at(Sitting sitting) {
         return Views.view(Views.FULL, sitting.snapshot());
+    }
+
+    private static View calling(Look look) {
+        return Views.view(
+                look,
+                called("Up")
+                        .press(Views.key("Up").index())
+                        .tell(new Action.Called(27))
+                        .snapshot());
+    }
+
+    private static Sitting called(String name) {
+        return Views.sitting()
+                .found()
+                .quietCheckDone()
+                .tell(new Action.RollCallBegun())
+                .tell(new Action.Called(Views.key(name).index()));
+    }
+
+    private static View called(Plan plan, int key) {
+        Sitting sitting = new Sitting(plan, Circuit.of(plan)).found().quietCheckDone();
+        return at(sitting.tell(new Action.RollCallBegun()).tell(new Action.Called(key)));
+    }
+
+    private static View repairing(View view, boolean unplugged) {
+        Session session = view.session()
+                .after(new Event.ByPerson(
+                        60_000, new Action.Repaired(Views.bridge().code(view.plan()))));
+        Session then = unplugged ? session.after(new Event.FromProbe(61_000, UNPLUGGED)) : session;
+        return view.with(
+                new Snapshot(then, view.snapshot().diagnosis(), view.snapshot().events()));
     }
 
     private static View warned(View view) {

@@ -146,6 +146,21 @@ class SessionTest {
     }
 
     @Test
+    void a_slip_that_is_taken_back_while_its_key_is_down_bounces_for_nothing() {
+        Hands hands = Hands.afterQuietCheck()
+                .say(new Action.Called(key("W").index()))
+                .close(pair("E"))
+                .wait(60)
+                .say(new Action.TakenBack());
+        hands.wait(500).open(pair("E")).wait(3).close(pair("E")).wait(3).open(pair("E"));
+        assertEquals(List.of(), hands.presses());
+        assertEquals(OptionalInt.of(key("W").index()), hands.session().called());
+        hands.wait(200).press("W");
+        assertEquals(KeyState.GOOD, hands.state("W"));
+        assertEquals(OptionalInt.empty(), hands.session().called(), "answered");
+    }
+
+    @Test
     void a_repair_makes_exactly_the_keys_untested_that_it_can_have_changed() {
         Hands hands = Hands.afterQuietCheck();
         Hands.PLAN.keys().forEach(key -> hands.press(key.name()));

@@ -1,0 +1,60 @@
+package buzzout.circuit;
+
+import buzzout.plan.Plan;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** What would be open for good with another fault conducts at one moment and not at the next, as a cold joint does. */
+public record ComesAndGoes(Fault open) implements Fault {
+    static Stream<Fault> all(Plan plan) {
+        return Stream.of(FaultKind.LINK_OPEN, FaultKind.JUMPER_OFF, FaultKind.LEAD_OFF, FaultKind.KEY_OPEN)
+                .flatMap(kind -> kind.all(plan))
+                .map(ComesAndGoes::new);
+    }
+
+    @Override
+    public FaultKind kind() {
+        return FaultKind.COMES_AND_GOES;
+    }
+
+    @Override
+    public void change(Wiring wiring) {
+        wiring.loosen(open);
+    }
+
+    @Override
+    public Set<Part> parts() {
+        return open.parts();
+    }
+
+    @Override
+    public Set<Integer> nets(Plan plan) {
+        return open.nets(plan);
+    }
+
+    @Override
+    public OptionalInt onlyKey() {
+        return open.onlyKey();
+    }
+
+    @Override
+    public String code(Plan plan) {
+        return kind().code() + ":" + open.code(plan);
+    }
+
+    @Override
+    public String says(Plan plan) {
+        return "a joint comes and goes: at times " + open.says(plan);
+    }
+
+    @Override
+    public String meter(Plan plan) {
+        return open.meter(plan) + "; move the wire and the joint meanwhile, for the reading comes and goes";
+    }
+
+    @Override
+    public String repair(Plan plan) {
+        return "Look for a grey or cracked joint and a wire that moves. " + open.repair(plan);
+    }
+}

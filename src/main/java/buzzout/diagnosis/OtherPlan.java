@@ -1,0 +1,28 @@
+package buzzout.diagnosis;
+
+/**
+ * The chance that the evidence comes from a board of another plan altogether.
+ *
+ * <p>Such a board answers a known key with anything: each of those presses then costs {@link #ANY_ANSWER}. Both numbers
+ * are judgement.
+ */
+final class OtherPlan {
+    private static final double LOG_PRIOR = Math.log(1e-9);
+
+    /** One of some 150 pairs. */
+    private static final double ANY_ANSWER = Math.log(1 / 150.0);
+
+    /** From here on it is said before anything else. */
+    static final double WORTH_TELLING = 0.1;
+
+    static final String WARNING = "what came fits this plan so badly that it may be from another board or plan; "
+            + "make sure that this plan is this board's before you solder anything";
+
+    private OtherPlan() {}
+
+    /** How probable it is, against the best explanation under this plan. */
+    static double probability(Ledger ledger, Hypothesis explanation) {
+        double other = LOG_PRIOR + ledger.presses() * ANY_ANSWER;
+        return 1 / (1 + Math.exp(explanation.score() - other));
+    }
+}
