@@ -1,5 +1,6 @@
 package buzzout.report;
 
+import buzzout.plan.NetKind;
 import buzzout.report.PinTable.Lead;
 import buzzout.report.PinTable.Seat;
 import java.nio.charset.StandardCharsets;
@@ -81,7 +82,7 @@ public final class PinTableC {
                 macros,
                 table.keys().size(),
                 macros,
-                table.plan().stripe() == buzzout.plan.NetKind.ROW ? 1 : 0,
+                table.plan().stripe() == NetKind.ROW ? 1 : 0,
                 prefix,
                 prefix,
                 prefix,

@@ -83,7 +83,7 @@ class LayoutFileTest {
                 }
                 Map<String, Place> places = new LinkedHashMap<>();
                 for (int key = 0; key < keys; key++) {
-                    places.put("K" + key, new Place(key % 10, key / 10, 1));
+                    places.put("K" + key, new Place(key % 10, Math.floorDiv(key, 10), 1));
                 }
                 Plan plan = FirstGuess.of(
                         "Any",

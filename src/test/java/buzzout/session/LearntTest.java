@@ -151,9 +151,8 @@ class LearntTest {
     void of_a_board_that_is_mostly_dead_what_answers_is_learnt(String name, Plan plan) {
         for (long seed = 1; seed <= 5; seed++) {
             Random random = new Random(seed);
-            List<Key> dead = plan.keys().stream()
-                    .filter(key -> random.nextInt(10) < 7)
-                    .toList();
+            List<Key> dead =
+                    plan.keys().stream().filter(key -> random.nextInt(10) < 7).toList();
             List<Fault> faults = dead.stream()
                     .map(key -> Catalogue.find(plan, "dead:" + key.name()).orElseThrow())
                     .toList();
