@@ -91,6 +91,7 @@ public final class OtherPlan {
                 OptionalInt.empty(),
                 Optional.empty(),
                 List.of(),
+                Optional.empty(),
                 session.linkTrouble(),
                 session.lostChanges(),
                 session.garbledLines());
