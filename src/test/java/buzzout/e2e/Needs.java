@@ -27,7 +27,7 @@ public final class Needs {
 
     /** A display in memory, and a Java that can draw on one. */
     public static void xvfb() throws InterruptedException {
-        program("Xvfb", "-version").ifPresent(Needs::lacks);
+        program("sh", "-c", "command -v Xvfb").ifPresent(Needs::lacks);
         file(Path.of(System.getProperty("java.home"), "lib", "libawt_xawt.so"), "openjdk-17-jre");
     }
 
