@@ -124,6 +124,7 @@ static void go_on(void) {
     }
 }
 
+/** Solders the board anew; what is held stays held, so that a joint can come and go under a finger. */
 static void load(const char *path) {
     char error[LINE];
     board *fresh = board_read(path, betweenReadsLow, error, sizeof error);
@@ -131,6 +132,7 @@ static void load(const char *path) {
         say("error %s", error);
         return;
     }
+    board_hold_like(fresh, probe.board);
     board_free(probe.board);
     probe.board = fresh;
     controller_board_changed(&probe);

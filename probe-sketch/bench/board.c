@@ -190,6 +190,12 @@ bool board_press(board *b, const char *key, bool pressed) {
     return true;
 }
 
+void board_hold_like(board *b, const board *other) {
+    for (int key = 0; key < other->keys.count; key++) {
+        if (other->pressed[key]) board_press(b, other->keys.list[key], true);
+    }
+}
+
 bool board_has(const board *b, const char *key) { return named((names *)&b->keys, key, false) >= 0; }
 
 bool board_pressed(const board *b, const char *key) {

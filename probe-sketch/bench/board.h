@@ -22,6 +22,8 @@ void board_free(board *b);
 
 /** Presses or releases a key; false when the board has none of that name. */
 bool board_press(board *b, const char *key, bool pressed);
+/** Holds the keys that are held on another board, as far as it has them. */
+void board_hold_like(board *b, const board *other);
 bool board_has(const board *b, const char *key);
 bool board_pressed(const board *b, const char *key);
 

@@ -12,7 +12,7 @@ final class Common {
     @Option(names = "--ascii", description = "Nothing but ASCII in what Buzzout itself writes.")
     boolean ascii;
 
-    @Option(names = "--quiet", description = "Only results and errors, no remarks.")
+    @Option(names = "--quiet", description = "Only results and errors, no remarks and no tones.")
     boolean quiet;
 
     @Option(

@@ -7,13 +7,16 @@ import buzzout.probe.SimulatedBoard;
 import buzzout.session.Action;
 import buzzout.session.Session;
 import buzzout.session.Stage;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.Timer;
 import java.util.TimerTask;
 
 /** Presses a simulated board's keys in real time, until the person takes it over; then they do what the person asks. */
 final class DemoFingers implements BoardHands {
     private static final int HELD_MILLIS = 120;
+    private static final int TOGETHER_MILLIS = 400;
 
     /** By then an answer would have come. */
     private static final int ANSWER_MILLIS = 300;
@@ -24,6 +27,9 @@ final class DemoFingers implements BoardHands {
     private final Plan plan;
     private final SimulatedBoard board;
     private final Timer later = new Timer("fingers' next moves", true);
+    /** Only the screen's thread asks for keys to be held. */
+    private final Set<Integer> held = new HashSet<>();
+
     private volatile List<Fault> faults;
     private volatile boolean personPresses;
 
@@ -31,6 +37,33 @@ final class DemoFingers implements BoardHands {
         this.plan = plan;
         this.board = board;
         this.faults = List.copyOf(faults);
+    }
+
+    @Override
+    public void holdTogether(Set<Integer> keys) {
+        personPresses = true;
+        keys.forEach(key -> board.press(plan.keys().get(key)));
+        after(
+                TOGETHER_MILLIS,
+                () -> keys.forEach(key -> board.release(plan.keys().get(key))));
+    }
+
+    @Override
+    public void holdOrLetGo(int key) {
+        personPresses = true;
+        if (held.remove(key)) {
+            board.release(plan.keys().get(key));
+        } else {
+            held.add(key);
+            board.press(plan.keys().get(key));
+        }
+    }
+
+    @Override
+    public void letGo() {
+        personPresses = true;
+        held.forEach(key -> board.release(plan.keys().get(key)));
+        held.clear();
     }
 
     /** Begins to press every key; in a roll call that is left to the person. */

@@ -6,10 +6,15 @@ import buzzout.screen.Request;
 import buzzout.screen.Snapshot;
 import buzzout.screen.Source;
 import buzzout.session.Action;
+import buzzout.session.Combinations;
 import buzzout.session.Event;
+import buzzout.session.KeyState;
+import buzzout.session.Session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
@@ -93,8 +98,41 @@ final class LiveBench implements Source {
                             .toList(),
                     this);
         } else if (request instanceof Request.Press press) {
-            hands.press(press.key(), this);
+            press(press.key());
+        } else if (request instanceof Request.FlexCheck) {
+            hands.letGo();
+            boolean on = session().flex().on();
+            tell(on ? new Action.FlexOver() : new Action.FlexBegun());
+        } else if (request instanceof Request.AllAtOnce) {
+            hands.letGo();
+            tell(new Action.CalledTogether(session().allAtOnce().isOn() ? List.of() : combinations()));
         }
+    }
+
+    private void press(int key) {
+        if (session().flex().on()) {
+            hands.holdOrLetGo(key);
+        } else if (session().allAtOnce().isOn()) {
+            hands.holdTogether(session().allAtOnce().called());
+        } else {
+            hands.press(key, this);
+        }
+    }
+
+    /** Of the keys that are good, and of those not tried yet: one that does not answer proves nothing in company. */
+    private List<Set<Integer>> combinations() {
+        List<KeyState> states = session().states();
+        Set<Integer> usable = new TreeSet<>();
+        for (int key = 0; key < states.size(); key++) {
+            if (states.get(key) == KeyState.GOOD || states.get(key) == KeyState.UNTESTED) {
+                usable.add(key);
+            }
+        }
+        return Combinations.proving(session().plan(), usable);
+    }
+
+    private Session session() {
+        return bench.now().session();
     }
 
     /**

@@ -9,9 +9,11 @@ import buzzout.probe.SerialPorts;
 import buzzout.report.FindingsText;
 import buzzout.report.Outcome;
 import buzzout.screen.BoardScreen;
+import buzzout.screen.Ears;
 import buzzout.screen.Leaving;
 import buzzout.screen.Look;
 import buzzout.screen.Setting;
+import buzzout.screen.Sound;
 import buzzout.session.Action;
 import buzzout.session.Session;
 import java.io.IOException;
@@ -77,7 +79,7 @@ final class LiveSitting {
             leaving = switch (canvas) {
                 case TERMINAL -> BoardScreen.run(setting(simulated), bench);
                 case WINDOW -> BoardScreen.runInWindow(setting(simulated), bench);
-                case NONE -> PlainSitting.hold(surroundings, bench);
+                case NONE -> PlainSitting.hold(surroundings, bench, Ears.open(sound()));
             };
         } finally {
             probe.close();
@@ -89,7 +91,11 @@ final class LiveSitting {
         Look look = canvas == Canvas.WINDOW
                 ? common.lookInWindow(surroundings.environment())
                 : common.look(surroundings.environment());
-        return new Setting(unit, Optional.of(journal.path().toString()), look, simulated);
+        return new Setting(unit, Optional.of(journal.path().toString()), look, simulated, sound());
+    }
+
+    private Sound sound() {
+        return Sound.from(surroundings.environment(), common.quiet);
     }
 
     private int over(Session session, Leaving leaving, Ending ending) throws Failure, IOException {

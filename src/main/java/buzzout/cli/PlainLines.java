@@ -2,6 +2,7 @@ package buzzout.cli;
 
 import buzzout.diagnosis.Finding;
 import buzzout.plan.Plan;
+import buzzout.report.HeldText;
 import buzzout.screen.EventLines;
 import buzzout.screen.Snapshot;
 import buzzout.session.Session;
@@ -25,6 +26,8 @@ final class PlainLines {
     private Set<String> told = Set.of();
     private OptionalInt called = OptionalInt.empty();
     private Stage stage = Stage.NO_PROBE;
+    private String toldToHold = "";
+    private boolean flexing;
 
     List<String> settled(Snapshot now, long nowMillis) {
         List<String> lines = new ArrayList<>();
@@ -38,6 +41,7 @@ final class PlainLines {
         toldUntil = Math.max(toldUntil, until);
         boolean settling = now.events().lines().stream().anyMatch(line -> line.atMillis() > toldUntil);
         if (!settling) {
+            held(now.session(), lines);
             findings(now, lines);
         }
         return lines;
@@ -58,6 +62,22 @@ final class PlainLines {
                                 + " Not now? Type `back`.");
             }
         }
+    }
+
+    /** What to hold now, and what came of it when it is over. */
+    private void held(Session session, List<String> lines) {
+        if (flexing && !session.flex().on()) {
+            List<String> dropouts = HeldText.dropouts(session.plan(), session.flex());
+            lines.add(dropouts.isEmpty() ? "  no key dropped out" : "  " + String.join("\n  ", dropouts));
+        } else if (!flexing && session.flex().on()) {
+            lines.add("  Hold one or more keys down firmly and flex the plate; type `flex` when you are done.");
+        }
+        flexing = session.flex().on();
+        String toHold = session.allAtOnce().isOn() ? HeldText.toHold(session) : "";
+        if (!toHold.equals(toldToHold)) {
+            lines.add("  " + (toHold.isEmpty() ? HeldText.combinations(session) : toHold));
+        }
+        toldToHold = toHold;
     }
 
     private void findings(Snapshot now, List<String> lines) {

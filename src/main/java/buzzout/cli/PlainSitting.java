@@ -1,10 +1,13 @@
 package buzzout.cli;
 
 import buzzout.plan.Key;
+import buzzout.report.BounceText;
+import buzzout.screen.Ears;
 import buzzout.screen.Leaving;
 import buzzout.screen.Request;
 import buzzout.screen.Snapshot;
 import buzzout.session.Action;
+import buzzout.session.Session;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -18,24 +21,29 @@ final class PlainSitting {
     private static final int MILLIS_A_LOOK = 100;
     private static final int PATIENCE_MILLIS = 15_000;
 
+    private static final int MOST_BOUNCES = 10;
+
     private static final String HELP =
             "Press keys. Type `nothing KEY` when nothing came, `all` when every key has been pressed, `back` to take the"
                     + " last back, `quit` to end. `call` calls one key after another until `leave`; `n` is enough"
                     + " there when nothing came. `findings` numbers the findings, `repaired NUMBER` or `repaired CODE`"
-                    + " retests after a repair.";
+                    + " retests after a repair. `flex` begins or ends a flex check, `together` has you hold several"
+                    + " keys at once, `bounce` shows how long contacts bounced, `mute` turns the tones off or on.";
 
     private final Surroundings surroundings;
     private final LiveBench bench;
+    private final Ears ears;
     private final CountDownLatch end = new CountDownLatch(1);
 
-    private PlainSitting(Surroundings surroundings, LiveBench bench) {
+    private PlainSitting(Surroundings surroundings, LiveBench bench, Ears ears) {
         this.surroundings = surroundings;
         this.bench = bench;
+        this.ears = ears;
     }
 
     /** Returns when the person quits, or when no probe has answered for a while. */
-    static Leaving hold(Surroundings surroundings, LiveBench bench) throws InterruptedException {
-        return new PlainSitting(surroundings, bench).held();
+    static Leaving hold(Surroundings surroundings, LiveBench bench, Ears ears) throws InterruptedException {
+        return new PlainSitting(surroundings, bench, ears).held();
     }
 
     private Leaving held() throws InterruptedException {
@@ -46,6 +54,7 @@ final class PlainSitting {
         PlainLines lines = new PlainLines();
         while (!end.await(MILLIS_A_LOOK, TimeUnit.MILLISECONDS)) {
             Snapshot now = bench.now();
+            ears.hear(now.session());
             lines.settled(now, bench.millis()).forEach(surroundings.console()::say);
             if (now.session().probe().isEmpty() && bench.millis() > PATIENCE_MILLIS) {
                 break;
@@ -68,6 +77,16 @@ final class PlainSitting {
     private void obey(String line) {
         if (line.equals("quit")) {
             end.countDown();
+        } else if (line.equals("flex")) {
+            bench.ask(new Request.FlexCheck());
+        } else if (line.equals("together")) {
+            bench.ask(new Request.AllAtOnce());
+        } else if (line.equals("mute")) {
+            ears.mute(!ears.isMuted());
+            surroundings.console().say(ears.isMuted() ? "Muted." : "Tones are on.");
+        } else if (line.equals("bounce")) {
+            Session session = bench.now().session();
+            surroundings.console().say(BounceText.of(session.plan(), session.bounces(), MOST_BOUNCES));
         } else if (line.equals("all")) {
             bench.tell(new Action.AllPressed());
         } else if (line.equals("back")) {

@@ -2,6 +2,7 @@ package buzzout.cli;
 
 import buzzout.journal.LogFile;
 import buzzout.journal.SessionLog;
+import buzzout.report.BounceText;
 import buzzout.report.FindingsText;
 import buzzout.report.Outcome;
 import buzzout.report.SessionText;
@@ -25,8 +26,12 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "replay",
-        description = "Rebuild a session from its log: how it went, the state of every key, and the findings.")
+        description =
+                "Rebuild a session from its log: how it went, the state of every key, the findings, and how long contacts"
+                        + " bounced.")
 final class ReplayCommand implements Callable<Integer> {
+    private static final int MOST_BOUNCES = 10;
+
     private final Surroundings surroundings;
 
     @Mixin
@@ -61,6 +66,11 @@ final class ReplayCommand implements Callable<Integer> {
             surroundings.console().say(SessionText.of(session, outcome.session(), ascii));
         }
         surroundings.console().say(FindingsText.of(outcome, ascii));
+        if (!common.quiet && outcome.session().bounces().presses() > 0) {
+            surroundings
+                    .console()
+                    .say("\n" + BounceText.of(outcome.plan(), outcome.session().bounces(), MOST_BOUNCES));
+        }
         return DiagnoseCommand.status(outcome);
     }
 

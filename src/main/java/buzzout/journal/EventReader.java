@@ -14,8 +14,10 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** A line of a log as an event; the reverse of {@link EventWriter}, for lines that people wrote too. */
 final class EventReader {
@@ -121,6 +123,9 @@ final class EventReader {
             case "all-pressed" -> new Action.AllPressed();
             case "taken-back" -> new Action.TakenBack();
             case "repaired" -> repaired(fields);
+            case "flex-begun" -> new Action.FlexBegun();
+            case "flex-over" -> new Action.FlexOver();
+            case "called-together" -> new Action.CalledTogether(combinations(fields));
             case "noted" -> new Action.Noted(fields.text("text"));
             case "ended" -> new Action.Ended();
             default ->
@@ -146,8 +151,32 @@ final class EventReader {
         return index;
     }
 
+    private List<Set<Integer>> combinations(Fields fields) throws UnusableLine {
+        if (!(fields.object().get("combinations") instanceof JsonArray all)) {
+            throw fields.missing("combinations", "a list of lists of keys");
+        }
+        List<Set<Integer>> combinations = new ArrayList<>();
+        for (JsonElement each : all) {
+            if (!(each instanceof JsonArray names) || names.isEmpty()) {
+                throw new UnusableLine("\"combinations\" must hold lists of keys, none of them empty");
+            }
+            Set<Integer> keys = new HashSet<>();
+            for (JsonElement name : names) {
+                if (!(name instanceof JsonPrimitive text && text.isString())) {
+                    throw new UnusableLine("\"combinations\" must name keys as texts");
+                }
+                keys.add(key(text.getAsString()));
+            }
+            combinations.add(keys);
+        }
+        return combinations;
+    }
+
     private int key(Fields fields) throws UnusableLine {
-        String name = fields.text("key");
+        return key(fields.text("key"));
+    }
+
+    private int key(String name) throws UnusableLine {
         return plan.key(name)
                 .orElseThrow(() -> new UnusableLine("the plan has no key " + Fields.quoted(name)))
                 .index();

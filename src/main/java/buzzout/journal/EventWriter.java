@@ -9,6 +9,8 @@ import buzzout.session.Action;
 import buzzout.session.Event;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
+import java.util.List;
+import java.util.Set;
 
 /** An event as one line of a log; pins and keys by name, so that a line says the same beside any plan. */
 final class EventWriter {
@@ -111,12 +113,29 @@ final class EventWriter {
                 repaired.orAlike().forEach(alike::add);
                 line.add("or", alike);
             }
+        } else if (action instanceof Action.FlexBegun) {
+            line.addProperty("event", "flex-begun");
+        } else if (action instanceof Action.FlexOver) {
+            line.addProperty("event", "flex-over");
+        } else if (action instanceof Action.CalledTogether called) {
+            line.addProperty("event", "called-together");
+            line.add("combinations", combinations(called.combinations()));
         } else if (action instanceof Action.Noted noted) {
             line.addProperty("event", "noted");
             line.addProperty("text", noted.text());
         } else if (action instanceof Action.Ended) {
             line.addProperty("event", "ended");
         }
+    }
+
+    private JsonArray combinations(List<Set<Integer>> combinations) {
+        JsonArray all = new JsonArray();
+        for (Set<Integer> combination : combinations) {
+            JsonArray keys = new JsonArray();
+            combination.stream().sorted().map(this::key).forEach(keys::add);
+            all.add(keys);
+        }
+        return all;
     }
 
     private String pin(int index) {

@@ -32,6 +32,7 @@ public final class SimulatedBoard implements LinkSource {
     private Circuit circuit;
     private boolean betweenReadsLow;
     private long rewiredAt = NEVER;
+    private long sweptAt;
     private boolean plugged = true;
     private int opened;
     private boolean open;
@@ -177,13 +178,19 @@ public final class SimulatedBoard implements LinkSource {
         if (!sketch.isGoing()) {
             return NEVER;
         }
-        long moved = Math.min(contacts.next(), rewiredAt);
+        long moved = Math.min(Math.min(contacts.next(), rewiredAt), looseMovesAt());
         return Math.min(moved == NEVER ? NEVER : sketch.sweepEndAfter(moved), sketch.nextBeat());
+    }
+
+    /** When a loose joint comes or goes next, whatever the keys do. */
+    private long looseMovesAt() {
+        return circuit.isLoose() ? (sweptAt / LOOSE_MICROS + 1) * LOOSE_MICROS : NEVER;
     }
 
     /** What the sketch's pins read now, in the order in which they were listed. */
     private Pairs sweep(long now) {
         rewiredAt = NEVER;
+        sweptAt = now;
         Reading reading = circuit.read(contacts.closedAt(now));
         boolean conducts = betweenReadsLow || (circuit.isLoose() && now / LOOSE_MICROS % 2 == 1);
         Pairs planned = conducts ? reading.low().plus(reading.between()) : reading.low();

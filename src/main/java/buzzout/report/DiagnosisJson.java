@@ -53,6 +53,9 @@ public final class DiagnosisJson {
         document.add("findings", findings);
         document.addProperty("unexplored", rounded(outcome.diagnosis().unexplored()));
         document.add("troubles", texts(outcome.diagnosis().troubles()));
+        document.add("flexed", HeldJson.flexed(plan, outcome.session().flex()));
+        document.add("together", HeldJson.together(outcome.session()));
+        document.add("bounce", BounceJson.of(plan, outcome.session().bounces()));
     }
 
     private static JsonObject states(Session session) {

@@ -46,6 +46,8 @@ public final class FindingsText {
         for (int at = 0; at < findings.size(); at++) {
             finding(at + 1, findings.get(at));
         }
+        bounces();
+        held();
         doubts(outcome.diagnosis());
         if (!findings.isEmpty()) {
             page.gap().paragraph("Before you solder");
@@ -70,6 +72,8 @@ public final class FindingsText {
             case GOOD -> "Nothing is wrong: all " + counted(keys, "key") + " are good.";
             case UNFINISHED -> "Nothing wrong found so far: " + tested;
             case FAULTY -> counted(outcome.diagnosis().findings().size(), "finding") + ": " + tested;
+            case BOUNCING ->
+                counted(outcome.session().bounces().overLimit().size(), "key") + " bounced too long: " + tested;
             case UNEXPLAINED -> "Something is wrong that no single finding explains yet: " + tested;
         };
     }
@@ -122,6 +126,29 @@ public final class FindingsText {
                         "      - ", each.fault().says(plan) + " (" + Likelihood.percent(each.probability()) + ")"));
         if (suspects.size() > MOST_SUSPECTS) {
             page.paragraph("      - ", "and " + (suspects.size() - MOST_SUSPECTS) + " less likely ones");
+        }
+    }
+
+    private void held() {
+        List<String> dropouts = HeldText.dropouts(plan, outcome.session().flex());
+        boolean together = !outcome.session().allAtOnce().tried().isEmpty();
+        if (!dropouts.isEmpty() || together) {
+            page.gap();
+        }
+        dropouts.forEach(each -> page.paragraph("Flexed: ", sentence(each)));
+        if (together) {
+            page.paragraph("All at once: ", sentence(HeldText.combinations(outcome.session())));
+            outcome.session().allAtOnce().tried().stream()
+                    .filter(each -> !HeldText.isAsComputed(outcome.session(), each))
+                    .forEach(each -> page.paragraph("    ", sentence(HeldText.answer(outcome.session(), each))));
+        }
+    }
+
+    private void bounces() {
+        List<String> over = BounceText.over(plan, outcome.session().bounces());
+        if (!over.isEmpty()) {
+            page.gap();
+            over.forEach(each -> page.paragraph("Bounce: ", sentence(each)));
         }
     }
 

@@ -12,7 +12,9 @@ public enum Verdict {
     UNFINISHED("unfinished"),
     /** There are findings. */
     FAULTY("faulty"),
-    /** A key is not as it should be, and no finding says why. */
+    /** Nothing else was found, and a key bounced longer than the plan allows. */
+    BOUNCING("bouncing"),
+    /** A key, or a combination of keys, is not as it should be, and no finding says why. */
     UNEXPLAINED("unexplained");
 
     private final String word;
@@ -27,8 +29,12 @@ public enum Verdict {
         }
         long good = session.count(KeyState.GOOD);
         long untested = session.count(KeyState.UNTESTED);
-        if (good + untested < session.states().size()) {
+        boolean company = session.allAtOnce().tried().stream().allMatch(tried -> HeldText.isAsComputed(session, tried));
+        if (good + untested < session.states().size() || !company) {
             return UNEXPLAINED;
+        }
+        if (!session.bounces().overLimit().isEmpty()) {
+            return BOUNCING;
         }
         return untested > 0 ? UNFINISHED : GOOD;
     }
@@ -40,6 +46,6 @@ public enum Verdict {
 
     /** Whether something is wrong with the board. */
     public boolean isWrong() {
-        return this == FAULTY || this == UNEXPLAINED;
+        return this == FAULTY || this == UNEXPLAINED || this == BOUNCING;
     }
 }

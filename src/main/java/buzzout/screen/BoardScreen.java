@@ -18,12 +18,14 @@ public final class BoardScreen {
 
     private final Screen screen;
     private final Source source;
+    private final Ears ears;
     private View view;
     private boolean stale = true;
 
-    private BoardScreen(Screen screen, Source source, View view) {
+    private BoardScreen(Screen screen, Source source, Ears ears, View view) {
         this.screen = screen;
         this.source = source;
+        this.ears = ears;
         this.view = view;
     }
 
@@ -80,12 +82,13 @@ public final class BoardScreen {
             screen.startScreen();
             screen.setCursorPosition(null);
             View first = View.of(setting, source.now(), Focus.FIRST);
-            new BoardScreen(screen, source, first).loop(end);
+            new BoardScreen(screen, source, Ears.open(setting.sound(), new Bell(terminal::bell)), first).loop(end);
         }
     }
 
     private void loop(CountDownLatch end) throws IOException {
         boolean whole = true;
+        ears.hear(view.session());
         while (true) {
             KeyStroke stroke;
             while ((stroke = screen.pollInput()) != null) {
@@ -100,6 +103,7 @@ public final class BoardScreen {
             if (!now.equals(view.snapshot())) {
                 view = view.with(view.focus().following(view.session(), now.session()))
                         .with(now);
+                ears.hear(now.session());
                 stale = true;
             }
             whole |= screen.doResizeIfNecessary() != null;
@@ -120,9 +124,15 @@ public final class BoardScreen {
         if (!Page.fits(size)) {
             return;
         }
-        Focus before = view.focus();
-        view = view.with(after(command));
-        stale |= !view.focus().equals(before);
+        View before = view;
+        view = command instanceof Command.Mute ? muted() : view.with(after(command));
+        stale |= !view.equals(before);
+    }
+
+    private View muted() {
+        Sound sound = view.setting().sound().turned();
+        ears.mute(sound.muted());
+        return view.with(view.setting().with(sound));
     }
 
     private Focus after(Command command) {
@@ -132,7 +142,9 @@ public final class BoardScreen {
         } else if (command instanceof Command.ToggleHelp) {
             return focus.withHelp(!focus.help());
         } else if (command instanceof Command.CloseHelp) {
-            return focus.withHelp(false);
+            return focus.withHelp(false).withBounce(false);
+        } else if (command instanceof Command.ToggleBounce) {
+            return focus.withHelp(false).withBounce(!focus.bounce());
         } else if (command instanceof Command.Flip) {
             return focus.flipped();
         } else if (command instanceof Command.Move move) {

@@ -6,6 +6,9 @@ sealed interface Command {
 
     record ToggleHelp() implements Command {}
 
+    record ToggleBounce() implements Command {}
+
+    /** Back to the board. */
     record CloseHelp() implements Command {}
 
     record Flip() implements Command {}
@@ -18,6 +21,9 @@ sealed interface Command {
 
     /** Scroll the findings by this many panes. */
     record Scroll(int panes) implements Command {}
+
+    /** Turn the tones off, or on again. */
+    record Mute() implements Command {}
 
     record Repaint() implements Command {}
 

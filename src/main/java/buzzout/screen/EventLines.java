@@ -51,7 +51,12 @@ public record EventLines(List<Line> lines) {
         if (now > known) {
             return with(new Line(event.atMillis(), PressWords.of(after.plan(), lastPress(after)), true));
         }
-        EventLines kept = now < known ? withoutGrowing() : this;
+        EventLines told = HeldLines.noLonger(before, after).map(this::without).orElse(this);
+        EventLines kept = now < known ? told.withoutGrowing() : told;
+        Optional<String> held = HeldLines.of(before, after);
+        if (held.isPresent()) {
+            return kept.with(new Line(event.atMillis(), held.get(), false));
+        }
         return words(event)
                 .map(text -> kept.with(new Line(event.atMillis(), text, false)))
                 .orElse(kept);
@@ -77,6 +82,18 @@ public record EventLines(List<Line> lines) {
         List<Line> more = new ArrayList<>(last(MOST - 1));
         more.add(line);
         return new EventLines(more);
+    }
+
+    /** Without the newest line of this text. */
+    private EventLines without(String text) {
+        List<Line> fewer = new ArrayList<>(lines);
+        for (int index = fewer.size() - 1; index >= 0; index--) {
+            if (fewer.get(index).text().equals(text)) {
+                fewer.remove(index);
+                return new EventLines(fewer);
+            }
+        }
+        return this;
     }
 
     /** The last press is no longer one that a line tells. */

@@ -39,6 +39,13 @@ final class EventWords {
         } else if (action instanceof Action.Repaired repaired) {
             int others = repaired.orAlike().size();
             return Optional.of("repaired: " + repaired.code() + (others == 0 ? "" : ", or what looked alike"));
+        } else if (action instanceof Action.FlexBegun) {
+            return Optional.of("flex check begun");
+        } else if (action instanceof Action.FlexOver) {
+            return Optional.of("flex check over");
+        } else if (action instanceof Action.CalledTogether called) {
+            int count = called.combinations().size();
+            return Optional.of(count == 0 ? "all at once over" : "all at once: " + counted(count, "combination"));
         } else if (action instanceof Action.Noted noted) {
             return Optional.of("note: " + noted.text());
         } else if (action instanceof Action.Ended) {

@@ -13,28 +13,38 @@ import java.util.OptionalInt;
  * @param finding index of the finding chosen to read
  * @param scroll how many lines of the findings lie above their pane
  * @param help whether the help covers the board
+ * @param bounce whether the bounce times cover it, beneath the help
  */
-record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean help) {
+record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean help, boolean bounce) {
     static final Focus FIRST = new Focus(Side.CAP, 0, OptionalInt.empty(), 0, false);
 
     /** Less than this many key pitches to the side counts as straight on. */
     private static final double STRAIGHT = 0.9;
 
+    /** On the board. */
+    Focus(Side side, int selected, OptionalInt finding, int scroll, boolean help) {
+        this(side, selected, finding, scroll, help, false);
+    }
+
+    Focus withBounce(boolean shown) {
+        return new Focus(side, selected, finding, scroll, help, shown);
+    }
+
     Focus flipped() {
-        return new Focus(side.other(), selected, finding, scroll, help);
+        return new Focus(side.other(), selected, finding, scroll, help, bounce);
     }
 
     Focus withHelp(boolean shown) {
-        return new Focus(side, selected, finding, scroll, shown);
+        return new Focus(side, selected, finding, scroll, shown, bounce);
     }
 
     Focus scrolledTo(int line) {
-        return new Focus(side, selected, finding, line, help);
+        return new Focus(side, selected, finding, line, help, bounce);
     }
 
     /** On a finding, on the first key to look at for it, with the findings scrolled to a line. */
     Focus choosing(int chosen, int key, int line) {
-        return new Focus(side, key, OptionalInt.of(chosen), line, help);
+        return new Focus(side, key, OptionalInt.of(chosen), line, help, bounce);
     }
 
     /** On the key last pressed, where there is a newer press than before. */
@@ -44,7 +54,7 @@ record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean h
             return this;
         }
         int pressed = after.presses().get(presses - 1).key().orElse(selected);
-        return new Focus(side, pressed, finding, scroll, help);
+        return new Focus(side, pressed, finding, scroll, help, bounce);
     }
 
     /** On the nearest key in a direction as drawn; stays where there is none. */
@@ -58,7 +68,7 @@ record Focus(Side side, int selected, OptionalInt finding, int scroll, boolean h
                         key -> 2 * along(from, key, rightOnCaps, down) + across(from, key, down)))
                 .map(Key::index)
                 .orElse(selected);
-        return new Focus(side, to, OptionalInt.empty(), scroll, help);
+        return new Focus(side, to, OptionalInt.empty(), scroll, help, bounce);
     }
 
     private static double along(Key from, Key to, int right, int down) {

@@ -21,6 +21,10 @@ final class HelpPainter {
             new Hint("d", "the chosen finding is repaired"),
             new Hint("Tab", "next finding; Shift-Tab back"),
             new Hint("PgDn/Up", "scroll; Ctrl-L paints anew"),
+            new Hint("f", "flex check: hold, flex the plate"),
+            new Hint("a", "all at once: hold several keys"),
+            new Hint("b", "how long contacts bounce"),
+            new Hint("m", "turn the tones off or on"),
             new Hint("q", "quit; so does Ctrl-C"));
 
     private static final int STROKE_COLUMN = 38;
@@ -28,7 +32,10 @@ final class HelpPainter {
     private HelpPainter() {}
 
     static void paint(View view, Pen pen) {
-        Heading.paint(pen.row(0), "How a session goes", "");
+        String title = "How a session goes";
+        String log = view.setting().log().map(path -> "Log: " + path).orElse("");
+        boolean fits = pen.width(title) + pen.width(log) + 8 <= pen.columns();
+        Heading.paint(pen.row(0), title, fits ? log : "");
         int row = 1;
         for (String line : pen.wrap(String.join(" ", COURSE), pen.columns() - 2, 0)) {
             pen.put(1, row++, line, Ink.PLAIN);
@@ -41,6 +48,8 @@ final class HelpPainter {
             left.put(1, row, state.mark(pen.ascii()) + " " + state.word(), BoardPainter.ink(state));
             left.put(16, row++, meaning(state), Ink.PLAIN);
         }
+        left.put(1, row + 1, "A double frame is the selected key,", Ink.PLAIN);
+        left.put(1, row + 2, "or where the chosen finding is.", Ink.PLAIN);
         Pen right = table.from(STROKE_COLUMN);
         Heading.paint(right, "Keystrokes", "");
         row = 1;
@@ -54,7 +63,7 @@ final class HelpPainter {
         }
         String frames = "A double frame is the selected key, or where the chosen finding is; ";
         table.put(1, row + 1, frames + BoardPainter.pointer(pen) + " called.", Ink.PLAIN);
-        view.setting().log().ifPresent(log -> table.put(1, table.rows() - 1, "Log: " + log, Ink.PLAIN));
+        table.put(1, table.rows() - 1, fits ? "" : log, Ink.PLAIN);
     }
 
     private static String meaning(KeyState state) {

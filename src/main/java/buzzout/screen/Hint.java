@@ -9,10 +9,23 @@ record Hint(String stroke, String does) {
         if (view.focus().help()) {
             return List.of(new Hint("?", "back to the board"), new Hint("q", "quit"));
         }
+        if (view.focus().bounce()) {
+            return List.of(new Hint("b", "back to the board"), new Hint("q", "quit"));
+        }
         String name = view.plan().keys().get(view.subject()).spoken();
         List<Hint> hints = new ArrayList<>();
         hints.add(new Hint("?", "help"));
         hints.add(new Hint("q", "quit"));
+        if (HeldPainter.isDue(view.session())) {
+            boolean flex = view.session().flex().on();
+            hints.add(new Hint(flex ? "f" : "a", "done"));
+            if (view.setting().simulated()) {
+                hints.add(new Hint("Enter", flex ? "hold or let go " + name : "hold and let go"));
+            }
+            hints.add(new Hint("u", "take back"));
+            hints.add(new Hint("s", "turn over"));
+            return hints;
+        }
         if (view.isPressing() && view.setting().simulated()) {
             hints.add(new Hint("Enter", "press " + name));
         }
@@ -35,6 +48,14 @@ record Hint(String stroke, String does) {
             hints.add(new Hint("c", "roll call"));
             hints.add(new Hint("u", "take back"));
             hints.add(new Hint("e", "all pressed"));
+        }
+        if (view.isPressing()) {
+            hints.add(new Hint("f", "flex"));
+            hints.add(new Hint("a", "all at once"));
+        }
+        hints.add(new Hint("b", "bounce"));
+        if (view.setting().sound().offered()) {
+            hints.add(new Hint("m", view.setting().sound().muted() ? "hear tones" : "mute"));
         }
         return hints;
     }

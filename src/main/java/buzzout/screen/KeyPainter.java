@@ -2,6 +2,7 @@ package buzzout.screen;
 
 import buzzout.plan.Key;
 import buzzout.plan.Net;
+import buzzout.session.Bounces;
 
 /** One line about the key that a keystroke would be about: its state in words, its nets and their pins. */
 final class KeyPainter {
@@ -15,7 +16,16 @@ final class KeyPainter {
                 ? "its row and column are to be learnt"
                 : net(view.plan().row(key)) + ", " + net(view.plan().column(key));
         String words = view.state(key.index()).word() + "; " + nets;
-        pen.put(1 + pen.width(name), 0, ": " + words, Ink.PLAIN);
+        pen.put(1 + pen.width(name), 0, ": " + words + bounce(view, key), Ink.PLAIN);
+    }
+
+    private static String bounce(View view, Key key) {
+        Bounces bounces = view.session().bounces();
+        return bounces.overLimit().stream()
+                .filter(each -> each.key() == key.index())
+                .map(each -> "; bounces " + each.longest() / 1000 + " ms, limit " + bounces.limitMicros() / 1000)
+                .findFirst()
+                .orElse("");
     }
 
     private static String net(Net net) {

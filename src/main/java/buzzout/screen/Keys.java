@@ -4,7 +4,7 @@ import com.googlecode.lanterna.input.KeyStroke;
 import java.util.List;
 import java.util.Optional;
 
-/** Keystrokes to commands. Escape closes the help and never does anything else. */
+/** Keystrokes to commands. Escape uncovers the board and never does anything else. */
 final class Keys {
     private Keys() {}
 
@@ -41,6 +41,10 @@ final class Keys {
         return switch (letter) {
             case 'q' -> Optional.of(new Command.Quit());
             case '?' -> Optional.of(new Command.ToggleHelp());
+            case 'f' -> whilePressing(view, new Request.FlexCheck());
+            case 'a' -> whilePressing(view, new Request.AllAtOnce());
+            case 'b' -> Optional.of(new Command.ToggleBounce());
+            case 'm' -> Optional.of(new Command.Mute());
             case 's' -> Optional.of(new Command.Flip());
             case 'n' -> whilePressing(view, new Request.NothingCame(view.subject()));
             case 'e' -> whilePressing(view, new Request.AllPressed());

@@ -54,6 +54,8 @@ final class Page {
         Hint.paint(view, pen.row(pen.rows() - 1));
         if (view.focus().help()) {
             HelpPainter.paint(view, pen.part(0, 2, pen.columns(), pen.rows() - 3));
+        } else if (view.focus().bounce()) {
+            BouncePainter.paint(view, pen.part(0, 2, pen.columns(), pen.rows() - 3));
         } else {
             new Page(view, pen).paintSession();
         }
@@ -93,7 +95,11 @@ final class Page {
         BoardPainter.paint(view, pen.part(0, boardTop(), pen.columns(), boardRows));
         ProgressPainter.paint(view, pen.part(0, boardTop() + boardRows, pen.columns(), progressRows));
         KeyPainter.paint(view, pen.row(panesTop() - 1));
-        FindingsPainter.paint(view, findings());
+        if (HeldPainter.isDue(view.session())) {
+            HeldPainter.paint(view, findings());
+        } else {
+            FindingsPainter.paint(view, findings());
+        }
         EventsPainter.paint(view, events());
     }
 

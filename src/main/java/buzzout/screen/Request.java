@@ -25,6 +25,12 @@ public sealed interface Request {
         }
     }
 
-    /** Press this key of the simulated board. */
+    /** Begin a flex check, or end the one that goes on. */
+    record FlexCheck() implements Request {}
+
+    /** Begin to hold all keys, some at once, or end it. */
+    record AllAtOnce() implements Request {}
+
+    /** Press this key of the simulated board; hold it, or let it go, while keys are being held. */
     record Press(int key) implements Request {}
 }

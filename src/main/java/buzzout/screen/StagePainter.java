@@ -1,5 +1,6 @@
 package buzzout.screen;
 
+import buzzout.report.HeldText;
 import buzzout.session.KeyState;
 import buzzout.session.Press;
 import buzzout.session.Retest;
@@ -38,7 +39,11 @@ final class StagePainter {
 
     private static String pressing(View view, Session session) {
         Optional<Retest.Result> retested = Retest.result(session);
-        if (session.called().isPresent()) {
+        if (session.flex().on()) {
+            return "Hold one or more keys down firmly and flex the plate. f when you are done.";
+        } else if (session.allAtOnce().isOn()) {
+            return HeldText.toHold(session);
+        } else if (session.called().isPresent()) {
             return called(view, session, spoken(view, session.called().getAsInt()));
         } else if (view.isCalling()) {
             return session.isKeyDown() ? "Let go." : "";

@@ -2,7 +2,7 @@ package buzzout.screen;
 
 import buzzout.session.Session;
 
-/** The top line: which board and unit, seen from which side, and how the link stands. */
+/** The top line: which board and unit, seen from which side, whether it is muted, and how the link stands. */
 final class TitlePainter {
     private TitlePainter() {}
 
@@ -16,8 +16,12 @@ final class TitlePainter {
         pen.put(from, 0, side, Ink.STRONG);
         Pen right = pen.from(from + pen.width(side) + 2);
         Pen inner = right.part(0, 0, right.columns() - 1, 1);
-        String link = link(view);
+        String link = muted(view.setting().sound()) + link(view);
         inner.put(Math.max(0, inner.columns() - inner.width(link)), 0, link, Ink.PLAIN);
+    }
+
+    private static String muted(Sound sound) {
+        return sound.offered() && sound.muted() ? "muted  " : "";
     }
 
     private static String link(View view) {

@@ -8,6 +8,7 @@ import buzzout.session.Stage;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -45,12 +46,13 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
     boolean takesWords() {
         return isPressing()
                 && !focus.help()
+                && !focus.bounce()
                 && !(isCalling() && session().called().isEmpty());
     }
 
     /** Whether the last press or word can be taken back, or a repair that has not been made. */
     boolean takesBack() {
-        return (isPressing() || isRepairing()) && !focus.help();
+        return (isPressing() || isRepairing()) && !focus.help() && !focus.bounce();
     }
 
     boolean isRepairing() {
@@ -88,12 +90,22 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
                 : Optional.empty();
     }
 
-    /** The keys drawn in a frame: the one called, the one selected, and where the chosen finding may be. */
+    /** The keys drawn in a frame: called, selected, where the chosen finding may be; else those held or to hold. */
     Set<Integer> framed() {
         Stream<Integer> concerned = chosen().stream()
                 .flatMap(finding -> finding.suspects().stream())
                 .flatMap(suspect -> Concerned.keys(plan(), suspect.fault()));
+        if (session().flex().on()) {
+            Stream<Integer> toMove = setting.simulated() ? Stream.of(subject()) : Stream.empty();
+            return Stream.concat(toMove, session().flex().held().stream()).collect(Collectors.toSet());
+        } else if (session().allAtOnce().isOn()) {
+            return new TreeSet<>(session().allAtOnce().called());
+        }
         return Stream.concat(Stream.of(subject(), selected()), concerned).collect(Collectors.toSet());
+    }
+
+    View with(Setting newSetting) {
+        return new View(newSetting, snapshot, focus, states);
     }
 
     View with(Focus newFocus) {

@@ -1,6 +1,7 @@
 package buzzout.session;
 
 import java.util.List;
+import java.util.Set;
 
 /** What the person did or said at the bench. Keys are indices into the plan's keys. */
 public sealed interface Action {
@@ -38,6 +39,18 @@ public sealed interface Action {
 
         public Repaired(String code) {
             this(code, List.of());
+        }
+    }
+
+    /** A flex check begins: keys are held while the plate is flexed, and count as no press. */
+    record FlexBegun() implements Action {}
+
+    record FlexOver() implements Action {}
+
+    /** The program calls these combinations of keys, one after another, each to be held together; none ends it. */
+    record CalledTogether(List<Set<Integer>> combinations) implements Action {
+        public CalledTogether {
+            combinations = combinations.stream().map(Set::copyOf).toList();
         }
     }
 

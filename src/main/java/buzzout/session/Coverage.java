@@ -27,11 +27,14 @@ final class Coverage {
                 }
             });
         }
+        Set<Integer> unsteady = session.flex().unsteady();
         Pairs unpressed = StuckPins.without(plan, session.quiet());
         return plan.keys().stream()
                 .map(key -> !plan.isMadeUp() && unpressed.contains(Expected.pair(plan, key))
                         ? KeyState.HELD
-                        : summed(answers.get(key.index()), session.everyKeyPressed()))
+                        : unsteady.contains(key.index())
+                                ? KeyState.INTERMITTENT
+                                : summed(answers.get(key.index()), session.everyKeyPressed()))
                 .toList();
     }
 

@@ -22,6 +22,8 @@ final class Draft {
     Optional<RollCall> rollCall;
     final List<Fault> repairs;
     Optional<Press> slip;
+    FlexCheck flex;
+    AllAtOnce allAtOnce;
     Optional<String> linkTrouble;
     long lostChanges;
     long garbledLines;
@@ -39,6 +41,8 @@ final class Draft {
         rollCall = before.rollCall();
         repairs = new ArrayList<>(before.repairs());
         slip = before.slip();
+        flex = before.flex();
+        allAtOnce = before.allAtOnce();
         linkTrouble = before.linkTrouble();
         lostChanges = before.lostChanges();
         garbledLines = before.garbledLines();
@@ -66,6 +70,8 @@ final class Draft {
                 rollCall,
                 repairs,
                 slip,
+                flex,
+                allAtOnce,
                 linkTrouble,
                 lostChanges,
                 garbledLines);

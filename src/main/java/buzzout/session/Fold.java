@@ -4,6 +4,7 @@ import buzzout.circuit.Catalogue;
 import buzzout.circuit.Fault;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
+import buzzout.plan.Key;
 import buzzout.probe.ProbeEvent;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +50,8 @@ final class Fold {
         } else if (event instanceof ProbeEvent.LinkLost down) {
             draft.linkTrouble = Optional.of(down.why());
             draft.now = draft.quiet;
+            draft.flex = draft.flex.letGo();
+            draft.allAtOnce = draft.allAtOnce.letGo();
         } else if (event instanceof ProbeEvent.Refused refused) {
             draft.linkTrouble = Optional.of(refused.why());
         }
@@ -78,6 +81,14 @@ final class Fold {
             takeBack(draft);
         } else if (action instanceof Action.Repaired repaired) {
             repair(draft, atMillis, repaired);
+        } else if (action instanceof Action.FlexBegun) {
+            draft.allAtOnce = draft.allAtOnce.calling(List.of());
+            draft.flex = draft.flex.begun();
+        } else if (action instanceof Action.FlexOver) {
+            draft.flex = draft.flex.over();
+        } else if (action instanceof Action.CalledTogether called) {
+            draft.flex = draft.flex.over();
+            draft.allAtOnce = draft.allAtOnce.calling(called.combinations());
         } else if (action instanceof Action.Ended) {
             draft.stage = Stage.ENDED;
         }
@@ -89,16 +100,29 @@ final class Fold {
         if (draft.stage != Stage.PRESSING || draft.quiet.contains(pair)) {
             return;
         }
+        if (hold(draft, before, micros)) {
+            whoCloses(draft, pair).forEach(key -> draft.flex = draft.flex.closes(key, micros));
+            return;
+        }
+        List<Integer> bouncing = whoCloses(draft, pair).stream()
+                .filter(key -> draft.flex.isBounce(key, micros))
+                .toList();
+        if (!bouncing.isEmpty()) {
+            bouncing.forEach(key -> draft.flex = draft.flex.closes(key, micros));
+            return;
+        }
         boolean keyDown = !before.minus(draft.quiet).isEmpty();
         Press last = draft.lastPress().orElse(null);
         if (last != null && PressTiming.belongsTo(last, micros, pair, keyDown)) {
-            draft.replaceLastPress(grown(draft, last, micros, last.pairs().with(pair)));
+            draft.replaceLastPress(grown(
+                    draft, last, last.contact().closes(micros), last.pairs().with(pair)));
             return;
         }
         if (draft.slip
                 .filter(slip -> PressTiming.belongsTo(slip, micros, pair, keyDown))
                 .isPresent()) {
-            draft.slip = draft.slip.map(slip -> slip.with(micros, slip.pairs().with(pair)));
+            draft.slip = draft.slip.map(slip ->
+                    slip.with(slip.contact().closes(micros), slip.pairs().with(pair)));
             return;
         }
         draft.slip = Optional.empty();
@@ -110,22 +134,59 @@ final class Fold {
             called = draft.called;
             draft.called = OptionalInt.empty();
         }
-        Press begun = new Press(atMillis, micros, micros, Pairs.NONE, OptionalInt.empty(), called, keyDown);
+        Contact contact = Contact.firstClosed(micros);
+        Press begun = new Press(atMillis, contact, Pairs.NONE, OptionalInt.empty(), called, keyDown);
         draft.presses.add(begun);
-        draft.replaceLastPress(grown(draft, begun, micros, Pairs.of(pair)));
+        draft.replaceLastPress(grown(draft, begun, contact, Pairs.of(pair)));
     }
 
-    private static Press grown(Draft draft, Press press, long micros, Pairs pairs) {
+    /** Whether keys are being held rather than pressed; tells the combinations of all at once. */
+    private static boolean hold(Draft draft, Pairs before, long micros) {
+        if (draft.allAtOnce.isOn()) {
+            Set<Integer> called = draft.allAtOnce.called();
+            draft.allAtOnce = draft.allAtOnce.changed(
+                    draft.before.plan(), draft.quiet, before.minus(draft.quiet), draft.now.minus(draft.quiet), micros);
+            if (!draft.allAtOnce.isOn()) {
+                draft.flex = draft.flex.lettingGo(called, micros);
+            }
+            return true;
+        }
+        return draft.flex.on();
+    }
+
+    /** Of keys that are or were held, those that should close this pair, or would if their diode were turned. */
+    private static List<Integer> whoCloses(Draft draft, Pair pair) {
+        boolean matters = draft.flex.on() || !draft.flex.grips().isEmpty();
+        return matters && !draft.quiet.contains(pair)
+                ? draft.before.plan().keys().stream()
+                        .filter(key -> Expected.pair(draft.before.plan(), key).equals(pair)
+                                || Expected.pair(draft.before.plan(), key)
+                                        .turned()
+                                        .equals(pair))
+                        .map(Key::index)
+                        .toList()
+                : List.of();
+    }
+
+    private static Press grown(Draft draft, Press press, Contact contact, Pairs pairs) {
         OptionalInt presumed = Presumption.of(draft.before.plan(), draft.before.presses(), press, pairs);
-        return new Press(press.atMillis(), press.micros(), micros, pairs, presumed, press.called(), press.inCompany());
+        return new Press(press.atMillis(), contact, pairs, presumed, press.called(), press.inCompany());
     }
 
     private static void open(Draft draft, long micros, Pair pair) {
-        draft.now = draft.now.without(pair);
+        Pairs before = draft.now;
+        draft.now = before.without(pair);
+        boolean held = draft.stage == Stage.PRESSING && hold(draft, before, micros);
+        whoCloses(draft, pair).forEach(key -> draft.flex = draft.flex.opens(key, micros));
+        if (held) {
+            return;
+        }
         draft.lastPress()
                 .filter(last -> last.pairs().contains(pair))
-                .ifPresent(last -> draft.replaceLastPress(last.with(micros, last.pairs())));
-        draft.slip = draft.slip.map(slip -> slip.pairs().contains(pair) ? slip.with(micros, slip.pairs()) : slip);
+                .ifPresent(
+                        last -> draft.replaceLastPress(last.with(last.contact().opens(micros))));
+        draft.slip = draft.slip.map(
+                slip -> slip.pairs().contains(pair) ? slip.with(slip.contact().opens(micros)) : slip);
     }
 
     /** A whole state stands for every change that led to it. */
@@ -142,6 +203,10 @@ final class Fold {
         if (draft.stage == Stage.REPAIRING) {
             draft.repairs.clear();
             draft.stage = Stage.PRESSING;
+        } else if (draft.flex.on()) {
+            draft.flex = draft.flex.takenBack();
+        } else if (draft.allAtOnce.isOn()) {
+            draft.allAtOnce = draft.allAtOnce.takenBack();
         } else if (draft.everyKeyPressed) {
             draft.everyKeyPressed = false;
         } else if (!draft.presses.isEmpty()) {
@@ -188,6 +253,8 @@ final class Fold {
         draft.rollCall = Optional.of(new RollCall(keys, atMillis, repaired));
         draft.called = OptionalInt.empty();
         draft.everyKeyPressed = false;
+        draft.flex = FlexCheck.NONE;
+        draft.allAtOnce = AllAtOnce.NONE;
         draft.stage = Stage.QUIET_CHECK;
     }
 }

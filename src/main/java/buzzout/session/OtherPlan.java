@@ -73,12 +73,14 @@ public final class OtherPlan {
         return plan.keys().stream().map(Key::name).collect(Collectors.toSet());
     }
 
-    /** The session as it would have been with the other plan. Its roll call and its repairs are over. */
+    /** The session as it would have been with the other plan. What was held, its roll call and its
+     * repairs are left out. */
     public Session read(Session session) {
         List<Press> presses = new ArrayList<>();
         for (Press press : session.presses()) {
             presses.add(read(press, presses));
         }
+        Session fresh = Session.of(other);
         return new Session(
                 other,
                 session.stage(),
@@ -92,6 +94,8 @@ public final class OtherPlan {
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
+                fresh.flex(),
+                fresh.allAtOnce(),
                 session.linkTrouble(),
                 session.lostChanges(),
                 session.garbledLines());

@@ -1,30 +1,64 @@
 package buzzout.session;
 
 import buzzout.circuit.Pairs;
+import buzzout.plan.Plan;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 
 /**
  * One press as the probe saw it; it grows while its pairs bounce and settle.
  *
  * @param atMillis when it began, session time
- * @param micros when its first pair closed, probe time
- * @param lastMicros when a pair of it last closed or opened, probe time
+ * @param contact when its pairs closed and opened, probe time
  * @param pairs what it closed beyond what conducted before; none where the person says that nothing came
  * @param presumed the key that it most likely was, where there is one
  * @param called the key that was meant, where the program or the person named it
  * @param inCompany whether another key was down when it began, so that it proves less
  */
 public record Press(
-        long atMillis,
-        long micros,
-        long lastMicros,
-        Pairs pairs,
-        OptionalInt presumed,
-        OptionalInt called,
-        boolean inCompany) {
-    /** The same press with what it closed so far, the last change at this time. */
-    Press with(long changedMicros, Pairs closed) {
-        return new Press(atMillis, micros, changedMicros, closed, presumed, called, inCompany);
+        long atMillis, Contact contact, Pairs pairs, OptionalInt presumed, OptionalInt called, boolean inCompany) {
+    /** A press whose contact closed at {@code micros}, last changed at {@code lastMicros}, and did not bounce. */
+    public Press(
+            long atMillis,
+            long micros,
+            long lastMicros,
+            Pairs pairs,
+            OptionalInt presumed,
+            OptionalInt called,
+            boolean inCompany) {
+        this(
+                atMillis,
+                new Contact(micros, micros, OptionalLong.empty(), lastMicros),
+                pairs,
+                presumed,
+                called,
+                inCompany);
+    }
+
+    /** When its first pair closed, probe time. */
+    public long micros() {
+        return contact.closed();
+    }
+
+    /** When a pair of it last closed or opened, probe time. */
+    public long lastMicros() {
+        return contact.last();
+    }
+
+    /** The same press with what it closed so far. */
+    Press with(Contact changed, Pairs closed) {
+        return new Press(atMillis, changed, closed, presumed, called, inCompany);
+    }
+
+    Press with(Contact changed) {
+        return new Press(atMillis, changed, pairs, presumed, called, inCompany);
+    }
+
+    /** Whether exactly what its key should close was closed. */
+    public boolean isAsPlanned(Plan plan) {
+        return presumed.isPresent()
+                && presumed.equals(key())
+                && pairs.equals(Pairs.of(Expected.pair(plan, plan.keys().get(presumed.getAsInt()))));
     }
 
     /** The key to credit: the one that was meant, else the presumed one. */

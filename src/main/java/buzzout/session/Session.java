@@ -21,6 +21,8 @@ import java.util.TreeSet;
  * @param rollCall the roll call that goes on, or whose last key has been called
  * @param repairs what is being repaired, until the board is plugged in again
  * @param slip a press that was taken back while its key was down; what it still closes counts for nothing
+ * @param flex what dropped out while the plate was flexed
+ * @param allAtOnce what combinations of keys answered
  * @param linkTrouble why the link is down, while it is
  * @param lostChanges changes that never arrived
  * @param garbledLines lines from the probe that were not understood
@@ -38,6 +40,8 @@ public record Session(
         Optional<RollCall> rollCall,
         List<Fault> repairs,
         Optional<Press> slip,
+        FlexCheck flex,
+        AllAtOnce allAtOnce,
         Optional<String> linkTrouble,
         long lostChanges,
         long garbledLines) {
@@ -61,6 +65,8 @@ public record Session(
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
+                FlexCheck.NONE,
+                AllAtOnce.NONE,
                 Optional.empty(),
                 0,
                 0);
@@ -89,6 +95,11 @@ public record Session(
     /** Whether a key is down, as far as the probe can tell. */
     public boolean isKeyDown() {
         return !now.minus(quiet).isEmpty();
+    }
+
+    /** How long the contacts bounced. */
+    public Bounces bounces() {
+        return Bounces.of(this);
     }
 
     /** How many keys have this state. */

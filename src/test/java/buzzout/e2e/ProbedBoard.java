@@ -63,6 +63,32 @@ final class ProbedBoard implements AutoCloseable {
         }
     }
 
+    /** Keys go down one after another and stay. */
+    void hold(String... keys) throws IOException {
+        for (String key : keys) {
+            bench.press(plan.key(key).orElseThrow());
+            bench.pass(HELD);
+        }
+        bench.pass(200);
+    }
+
+    void letGo(String... keys) throws IOException {
+        for (String key : keys) {
+            bench.release(plan.key(key).orElseThrow());
+        }
+        bench.pass(200);
+    }
+
+    /** A fault comes while keys are held, and goes again. */
+    void flex(int millis, String fault) throws IOException, InterruptedException {
+        String sound = wiring(folder);
+        String broken = wiring(folder, fault);
+        bench.rewire(broken);
+        bench.pass(millis);
+        bench.rewire(sound);
+        bench.pass(200);
+    }
+
     List<String> run(String... options) {
         List<String> words = new ArrayList<>(
                 Jar.command("run", "plan.toml", "--port", bench.port().toString()));

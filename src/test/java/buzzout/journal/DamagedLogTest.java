@@ -119,7 +119,8 @@ class DamagedLogTest {
             lines.add("{\"event\":\"touched\",\"ms\":" + more + "}");
         }
         assertEquals(
-                "[q.jsonl:18: this version knows no event \"touched\"; a newer one may have written it; the line was"
+                "[q.jsonl:" + (LINES.size() + 1)
+                        + ": this version knows no event \"touched\"; a newer one may have written it; the line was"
                         + " left out (and on 999 more lines)]",
                 read(bytes(lines)).problems().toString());
     }

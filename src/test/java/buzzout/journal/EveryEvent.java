@@ -11,6 +11,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** A session in which everything that can happen happens. */
 final class EveryEvent {
@@ -57,6 +58,9 @@ final class EveryEvent {
                 new Action.TakenBack(),
                 new Action.Repaired("dead:Q"),
                 new Action.Repaired("open:R3:M:,", List.of("dead:,", "open:R3:,:.")),
+                new Action.FlexBegun(),
+                new Action.FlexOver(),
+                new Action.CalledTogether(List.of(Set.of(0, 1, 12), Set.of(3, 4))),
                 new Action.Noted("the leg of Ä was cut \ud83d\udd27"),
                 new Action.Ended());
     }

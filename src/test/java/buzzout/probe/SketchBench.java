@@ -81,6 +81,16 @@ public final class SketchBench implements Bench {
         tell("wait " + millis);
     }
 
+    /** Closes and opens a key's contact so many times, so far apart, and leaves it open. */
+    public void bounce(Key key, int times, int micros) throws IOException {
+        tell("bounce " + key.name() + " " + times + " " + micros);
+    }
+
+    /** Lets time pass on the probe, in milliseconds. */
+    public void pass(int millis) throws IOException {
+        tell("wait " + millis);
+    }
+
     @Override
     public LinkSource source() {
         return new NamedPort(port().toString(), true);

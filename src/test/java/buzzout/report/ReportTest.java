@@ -96,7 +96,12 @@ class ReportTest {
                 is open","repair":"...","probability":0.02}],"because":["nothing came from ,, ., / and Up"],"settle":\
                 null,"repair":"Reheat both joints of R3 between M and \\",\\" (fifth joint from the left and fourth joint \
                 from the left, solder side), or replace the link."}],"unexplored":0.02,"troubles":["Q closed R1→C9, \
-                perhaps another key was pressed"],"problems":["q.jsonl:7: odd \\u009b"]}""",
+                perhaps another key was pressed"],"flexed":[],"together":[],"bounce":{"limitMicros":10000,"contacts":{"Esc":{"presses":1,"over":0,\
+                "longestPressingMicros":0,"longestLettingGoMicros":0}},"histogram":[{"fromMicros":0,"toMicros":500,\
+                "presses":1},{"fromMicros":500,"toMicros":1000,"presses":0},{"fromMicros":1000,"toMicros":2000,\
+                "presses":0},{"fromMicros":2000,"toMicros":5000,"presses":0},{"fromMicros":5000,"toMicros":10000,\
+                "presses":0},{"fromMicros":10000,"toMicros":20000,"presses":0},{"fromMicros":20000,"presses":0}]},\
+                "problems":["q.jsonl:7: odd \\u009b"]}""",
                 json.replace(keys, "...")
                         .replaceAll("(\"dead:,\".*?\"repair\":\")(?:\\\\.|[^\"\\\\])*", "$1...")
                         .replaceAll(",\\{\"probability\":0\\.48,.*?\"\\}\\],\"unexplored", "],\"unexplored"));

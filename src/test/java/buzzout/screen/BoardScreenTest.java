@@ -1,7 +1,9 @@
 package buzzout.screen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
@@ -33,6 +35,21 @@ class BoardScreenTest {
         BoardScreen.show(terminal, DEMO, bench, end);
         assertEquals(
                 List.of(new Request.NothingCame(0), new Request.Press(1), new Request.AllPressed()), bench.asked());
+    }
+
+    @Test
+    void m_mutes_and_says_so_and_unmutes() throws IOException {
+        Setting heard = DEMO.with(new Sound(true, true, true));
+        View view = View.of(heard, bench.now(), Focus.FIRST);
+        assertTrue(
+                Picture.of(view, 80, 24).text().lines().findFirst().orElse("").contains("  muted  ATmega32U4"));
+        View loud = view.with(heard.with(heard.sound().turned()));
+        assertFalse(Picture.of(loud, 80, 24).text().contains("muted"));
+        assertEquals(Optional.of(new Command.Mute()), Keys.command(new KeyStroke('m', false, false), view));
+        type('m');
+        type('q');
+        BoardScreen.show(terminal, heard, bench, end);
+        assertEquals(List.of(), bench.asked());
     }
 
     @Test

@@ -60,7 +60,7 @@ class KeysTest {
                         Views.sitting().found().quietCheckDone().tell(new Action.Ended()))
                 .map(sitting -> demo.with(sitting.snapshot()))
                 .forEach(other -> {
-                    for (char letter : new char[] {'n', 'e', 'u', 'p'}) {
+                    for (char letter : new char[] {'n', 'e', 'u', 'p', 'f', 'a'}) {
                         assertEquals(Optional.empty(), Keys.command(letter(letter), other));
                     }
                 });
@@ -69,8 +69,11 @@ class KeysTest {
     @Test
     void words_about_presses_are_not_taken_blindly_under_the_help() {
         View covered = demo.with(demo.focus().withHelp(true));
-        for (char letter : new char[] {'n', 'e', 'u', 'p'}) {
+        for (char letter : new char[] {'n', 'e', 'u', 'p', 'f', 'a'}) {
             assertEquals(Optional.empty(), Keys.command(letter(letter), covered));
+            assertEquals(
+                    Optional.empty(),
+                    Keys.command(letter(letter), demo.with(demo.focus().withBounce(true))));
         }
     }
 

@@ -52,6 +52,12 @@ class PictureTest {
                 new Scene("ascii-solder-120x40", ascii.with(ascii.focus().flipped()), 120, 40),
                 new Scene("second-finding-80x24", choosing(full, 2), 80, 24),
                 new Scene("help-80x24", full.with(full.focus().withHelp(true)), 80, 24),
+                new Scene("flex-80x24", at(Views.flexing()), 80, 24),
+                new Scene("flex-200x60", at(Views.flexing()), 200, 60),
+                new Scene("together-80x24", at(Views.holding()), 80, 24),
+                new Scene("together-200x60", at(Views.holding()), 200, 60),
+                new Scene("bounce-80x24", bouncing(), 80, 24),
+                new Scene("bounce-200x60", bouncing(), 200, 60),
                 new Scene("no-probe-80x24", at(Views.sitting()), 80, 24),
                 new Scene("quiet-check-80x24", at(Views.sitting().found()), 80, 24),
                 new Scene(
@@ -107,6 +113,17 @@ class PictureTest {
         Session then = unplugged ? session.after(new Event.FromProbe(61_000, UNPLUGGED)) : session;
         return view.with(
                 new Snapshot(then, view.snapshot().diagnosis(), view.snapshot().events()));
+    }
+
+    /** Every key bounced a little longer than the one before it, and "." far too long. */
+    private static View bouncing() {
+        Sitting sitting = Views.sitting().found().quietCheckDone();
+        for (int key = 0; key < 33; key++) {
+            sitting.bounce(key, 140L * key).bounce(key, 60L * key);
+        }
+        sitting.bounce(Views.key(".").index(), 23_400).bounce(Views.key(".").index(), 800);
+        View view = at(sitting);
+        return view.with(view.focus().withBounce(true));
     }
 
     private static View warned(View view) {

@@ -53,6 +53,36 @@ final class Sitting {
         return this;
     }
 
+    /** A press whose contact opens once more before it rests, so many microseconds after it first closed. */
+    Sitting bounce(int key, long micros) {
+        millis += MILLIS_A_PRESS;
+        for (Pair pair : board.pressed(session.plan().keys().get(key))
+                .low()
+                .minus(board.quiet().low())
+                .list()) {
+            hear(new ProbeEvent.Closed(millis * 1_000, pair));
+            hear(new ProbeEvent.Opened(millis * 1_000 + micros / 2, pair));
+            hear(new ProbeEvent.Closed(millis * 1_000 + micros, pair));
+            hear(new ProbeEvent.Opened((millis + MILLIS_HELD) * 1_000, pair));
+        }
+        return this;
+    }
+
+    Sitting wait(int more) {
+        millis += more;
+        return this;
+    }
+
+    /** Keys go down, or up, all at this moment, each by what it closes alone. */
+    Sitting move(boolean down, int... keys) {
+        for (int key : keys) {
+            for (Pair pair : board.pressed(session.plan().keys().get(key)).low().list()) {
+                hear(down ? new ProbeEvent.Closed(millis * 1_000, pair) : new ProbeEvent.Opened(millis * 1_000, pair));
+            }
+        }
+        return this;
+    }
+
     Sitting hear(ProbeEvent event) {
         return take(new Event.FromProbe(millis, event));
     }

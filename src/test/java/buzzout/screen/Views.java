@@ -5,6 +5,7 @@ import buzzout.circuit.Circuit;
 import buzzout.circuit.Fault;
 import buzzout.circuit.KeyOpen;
 import buzzout.circuit.LinkOpen;
+import buzzout.circuit.Pair;
 import buzzout.diagnosis.Diagnosis;
 import buzzout.diagnosis.Finding;
 import buzzout.diagnosis.Suspect;
@@ -13,9 +14,14 @@ import buzzout.plan.Key;
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import buzzout.plan.SolderSide;
+import buzzout.probe.ProbeEvent;
+import buzzout.session.Action;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Views of a Quayside 46 in mid-session: C6 and C7 are bridged, V is silent, and the last keys are still untested. */
 final class Views {
@@ -34,6 +40,39 @@ final class Views {
             sitting.press(key);
         }
         return on(LAST_PRESSED.index(), view(look, sitting.snapshot(diagnosis())));
+    }
+
+    /** Two of four held keys dropped together twice, and one of them once more. */
+    static Sitting flexing() {
+        Sitting sitting = new Sitting(QUAYSIDE, Circuit.of(QUAYSIDE)).found().quietCheckDone();
+        int[] pair = {key("E").index(), key("R").index()};
+        sitting.tell(new Action.FlexBegun())
+                .move(true, key("W").index(), key("D").index())
+                .move(true, pair);
+        for (int millis : new int[] {18, 42}) {
+            sitting.wait(700).move(false, pair).wait(millis).move(true, pair);
+        }
+        return sitting.wait(300).move(false, pair[0]).wait(7).move(true, pair[0]);
+    }
+
+    /** The second of two combinations showed a pair too many. */
+    static Sitting holding() {
+        Sitting sitting = new Sitting(QUAYSIDE, Circuit.of(QUAYSIDE)).found().quietCheckDone();
+        int[] first = {key("Q").index(), key("W").index(), key("A").index(), key("S").index()};
+        int[] second = {key("E").index(), key("D").index()};
+        sitting.tell(new Action.CalledTogether(List.of(set(first), set(second), Set.of(4, 5))));
+        sitting.wait(500).move(true, first).wait(300).move(false, first);
+        Pair ghost = new Pair(key("E").row(), key("D").row());
+        return sitting.wait(500)
+                .move(true, second)
+                .hear(new ProbeEvent.Closed(3_310_000, ghost))
+                .wait(400)
+                .move(false, second)
+                .hear(new ProbeEvent.Opened(3_710_000, ghost));
+    }
+
+    private static Set<Integer> set(int... keys) {
+        return Arrays.stream(keys).boxed().collect(Collectors.toSet());
     }
 
     /** With a key selected. */
@@ -75,6 +114,11 @@ final class Views {
                 Optional.of("touch C5 at V, the " + SolderSide.joint(QUAYSIDE, column, 2)
                         + " (solder side), with the flying lead."));
         return new Diagnosis(List.of(bridged, silent), 0.02, List.of());
+    }
+
+    /** What a key should close. */
+    static Pair pair(String name) {
+        return new Pair(key(name).row(), key(name).column());
     }
 
     static Key key(String name) {

@@ -1,0 +1,77 @@
+package buzzout.screen;
+
+import buzzout.session.Session;
+import java.util.Optional;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.function.Supplier;
+
+/**
+ * Plays the tones of a session in a thread of its own. It is handed sessions as they change, and keeps only the newest,
+ * so that it can never hold anybody up: what happens during a tone is told by one tone after it.
+ */
+public final class Ears {
+    /** A press may still grow so long, while its contact bounces and its company closes. */
+    private static final int SETTLING_MILLIS = 30;
+
+    private final BlockingQueue<Session> newest = new ArrayBlockingQueue<>(1);
+    private final Supplier<Player> opening;
+    private volatile boolean muted;
+
+    /** A player is opened when the first tone is due: opening a sound system takes time that a start has not. */
+    Ears(Supplier<Player> opening, boolean muted) {
+        this.opening = opening;
+        this.muted = muted;
+    }
+
+    /** Ears on the sound system, or where there is none on the bell of the terminal that the program was started from. */
+    public static Ears open(Sound sound) {
+        return open(sound, Bell.ofControllingTerminal());
+    }
+
+    /** The same with another bell. */
+    static Ears open(Sound sound, Player bell) {
+        return new Ears(() -> sound.bellOnly() ? bell : Loudspeaker.open().orElse(bell), sound.muted()).start();
+    }
+
+    Ears start() {
+        Thread thread = new Thread(this::listen, "tones");
+        thread.setDaemon(true);
+        thread.start();
+        return this;
+    }
+
+    /** Takes the session as it is now; returns at once. One thread calls this. */
+    public void hear(Session session) {
+        newest.poll();
+        newest.offer(session);
+    }
+
+    public void mute(boolean silent) {
+        muted = silent;
+    }
+
+    public boolean isMuted() {
+        return muted;
+    }
+
+    private void listen() {
+        try {
+            Session told = newest.take();
+            Optional<Player> player = Optional.empty();
+            while (true) {
+                Session now = newest.take();
+                Thread.sleep(SETTLING_MILLIS);
+                Session settled = Optional.ofNullable(newest.poll()).orElse(now);
+                Optional<Tone> tone = settled.equals(told) ? Optional.empty() : Tones.between(told, settled);
+                told = settled;
+                if (tone.isPresent() && !muted) {
+                    player = player.or(() -> Optional.of(opening.get()));
+                    player.get().play(tone.get());
+                }
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

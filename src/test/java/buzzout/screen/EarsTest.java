@@ -1,0 +1,81 @@
+package buzzout.screen;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/** Tones that are played beside the session, never in its way. */
+@Timeout(60)
+class EarsTest {
+    private final BlockingQueue<Tone> played = new LinkedBlockingQueue<>();
+    private final Semaphore lastsUntil = new Semaphore(0);
+    private final List<String> opened = new ArrayList<>();
+    private final Sitting sitting = Views.sitting().found().quietCheckDone();
+
+    private Ears ears(boolean muted) {
+        Player slow = tone -> {
+            played.add(tone);
+            lastsUntil.acquireUninterruptibly();
+        };
+        return new Ears(
+                        () -> {
+                            opened.add("the player");
+                            return slow;
+                        },
+                        muted)
+                .start();
+    }
+
+    private Tone next() throws InterruptedException {
+        Tone tone = played.poll(30, TimeUnit.SECONDS);
+        lastsUntil.release();
+        return java.util.Objects.requireNonNull(tone, "nothing was played");
+    }
+
+    @Test
+    void what_happens_during_a_tone_is_told_by_one_tone_after_it() throws InterruptedException {
+        Ears ears = ears(false);
+        ears.hear(sitting.snapshot().session());
+        hearUntilPlayed(ears, 0);
+        for (int key = 1; key < 40; key++) {
+            ears.hear(sitting.press(key).snapshot().session()); // would hang if it waited for the tone that lasts
+        }
+        assertEquals(Tone.GOOD, next());
+        assertEquals(Tone.WRONG, next(), "the worst of 39 presses");
+        ears.hear(sitting.press(0).snapshot().session());
+        assertEquals(Tone.GOOD, next());
+        assertTrue(played.isEmpty());
+        assertEquals(List.of("the player"), opened);
+    }
+
+    /** The first session may still lie unheard when the second comes; then nothing has changed that deserves a tone. */
+    private void hearUntilPlayed(Ears ears, int key) throws InterruptedException {
+        while (played.isEmpty()) {
+            ears.hear(sitting.press(key).snapshot().session());
+            Thread.sleep(5);
+        }
+    }
+
+    @Test
+    void a_player_is_opened_only_when_there_is_something_to_hear() throws InterruptedException {
+        Ears ears = ears(true);
+        for (int key = 0; key < 5; key++) {
+            ears.hear(sitting.press(key).snapshot().session());
+            Thread.sleep(50);
+        }
+        assertEquals(List.of(), opened);
+        assertTrue(ears.isMuted());
+        ears.mute(false);
+        hearUntilPlayed(ears, 0);
+        assertEquals(Tone.GOOD, next());
+        assertEquals(List.of("the player"), opened);
+    }
+}
