@@ -62,6 +62,7 @@ public record LeadsSwapped(int net, int otherNet) implements Fault {
         Net one = plan.nets().get(net);
         Net other = plan.nets().get(otherNet);
         return "Move the lead of " + one.name() + " to pin " + one.pin() + " and the lead of " + other.name()
-                + " to pin " + other.pin() + ", or accept the board as wired.";
+                + " to pin " + other.pin()
+                + ", or accept the board as wired: `buzzout learn LOG --accept` writes that plan.";
     }
 }

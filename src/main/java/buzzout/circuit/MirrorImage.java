@@ -56,6 +56,7 @@ public record MirrorImage() implements Fault {
 
     @Override
     public String repair(Plan plan) {
-        return "Turn the order of the column leads at the controller round, or accept the board as wired.";
+        return "Turn the order of the column leads at the controller round, or accept the board as wired: `buzzout learn"
+                + " LOG --accept` writes that plan.";
     }
 }

@@ -51,6 +51,6 @@ public record StripesTurned() implements Fault {
     @Override
     public String repair(Plan plan) {
         return "Nothing needs the iron: set stripe = \"" + plan.stripe().other().word()
-                + "\" in the plan and tell the firmware the same.";
+                + "\" in the plan, as `buzzout learn LOG --accept` does, and tell the firmware the same.";
     }
 }

@@ -55,6 +55,8 @@ final class BuzzoutCommand implements Callable<Integer> {
                 .addSubcommand(new SimulateCommand(surroundings))
                 .addSubcommand(new FaultsCommand(surroundings))
                 .addSubcommand(new NetlistCommand(surroundings))
+                .addSubcommand(new LearnCommand(surroundings))
+                .addSubcommand(new ExportCommand(surroundings))
                 .addSubcommand(new FormatCommand(surroundings));
         line.getCommandSpec().version("Buzzout " + Version.NUMBER);
         return line;

@@ -21,6 +21,10 @@ final class Common {
             description = "Show this help.")
     boolean help;
 
+    Look lookInWindow(Map<String, String> environment) {
+        return Look.inWindow(environment, noColour, ascii);
+    }
+
     Look look(Map<String, String> environment) {
         return Look.from(environment, noColour, ascii);
     }

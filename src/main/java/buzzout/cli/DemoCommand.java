@@ -32,6 +32,9 @@ final class DemoCommand implements Callable<Integer> {
     @Mixin
     Common common = new Common();
 
+    @Mixin
+    ScreenOption screen = new ScreenOption();
+
     @Option(names = "--headless", description = "Play it to the end at once and print the findings as plain text.")
     private boolean headless;
 
@@ -65,18 +68,20 @@ final class DemoCommand implements Callable<Integer> {
     public Integer call() throws Failure, IOException, InterruptedException {
         LoadedPlan loaded = LoadedPlan.quayside();
         List<Fault> faults = loaded.faults(codes.isEmpty() ? rollCall ? ROLL_CALL_FAULTS : FAULTS : codes);
-        Optional<String> obstacle = surroundings.obstacle();
+        Canvas canvas = headless ? Canvas.NONE : screen.canvas(surroundings);
         try (Journal journal = SessionLogs.begin(surroundings, loaded, UNIT, Optional.empty())) {
             if (headless) {
                 return played(loaded, faults, journal);
             }
-            if (obstacle.isPresent()) {
-                surroundings.console().complain(obstacle.get() + " The demo is played without a screen.");
+            if (canvas == Canvas.NONE) {
+                surroundings
+                        .console()
+                        .complain(surroundings.obstacle().orElse("") + " The demo is played without a screen.");
                 return played(loaded, faults, journal);
             }
             SimulatedBoard board = SimulatedBoard.inRealTime(loaded.plan(), faults, seed);
             DemoFingers fingers = new DemoFingers(loaded.plan(), board, faults, way(), leftOut(loaded));
-            return new LiveSitting(surroundings, common, loaded, UNIT, journal)
+            return new LiveSitting(surroundings, common, canvas, loaded, UNIT, journal)
                     .simulated(board, fingers, bench -> fingers.begin(bench, rollCall));
         }
     }

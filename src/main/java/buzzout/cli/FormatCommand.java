@@ -4,6 +4,7 @@ import buzzout.journal.JournalReader;
 import buzzout.report.BatchJson;
 import buzzout.report.ComparisonJson;
 import buzzout.report.DiagnosisJson;
+import buzzout.report.PinTable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -24,7 +25,7 @@ final class FormatCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "NAME",
             description =
-                    "`log`, the session log; `diagnosis`, `comparison` or `history`, the JSON of `diagnose`, `compare` or `history --json`.")
+                    "`log`, the session log; `diagnosis`, `comparison` or `history`, the JSON of `diagnose`, `compare` or `history --json`; `pins`, what `export` writes.")
     private String format = "";
 
     FormatCommand(Surroundings surroundings) {
@@ -41,11 +42,12 @@ final class FormatCommand implements Callable<Integer> {
                             case "diagnosis" -> text(DiagnosisJson.class, "DIAGNOSIS-JSON.md");
                             case "comparison" -> text(ComparisonJson.class, "COMPARISON-JSON.md");
                             case "history" -> text(BatchJson.class, "HISTORY-JSON.md");
+                            case "pins" -> text(PinTable.class, "PIN-TABLE.md");
                             default ->
                                 throw new Failure(
                                         Status.USAGE,
                                         "There is no format \"" + format
-                                                + "\"; there are `log`, `diagnosis`, `comparison` and `history`.");
+                                                + "\"; there are `log`, `diagnosis`, `comparison`, `history` and `pins`.");
                         });
         return Status.FINE;
     }

@@ -3,9 +3,11 @@ package buzzout.cli;
 import buzzout.circuit.Catalogue;
 import buzzout.circuit.Fault;
 import buzzout.plan.ExamplePlan;
+import buzzout.plan.LayoutFile;
 import buzzout.plan.Plan;
 import buzzout.plan.PlanFile;
 import buzzout.plan.PlanReader;
+import buzzout.plan.PlanText;
 import buzzout.plan.Problem;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
@@ -25,16 +27,25 @@ record LoadedPlan(Plan plan, String fileName, String text, boolean builtIn) {
     /** Reads a plan that must be without errors. */
     static LoadedPlan from(Surroundings surroundings, String name) throws Failure {
         String text = text(surroundings, name);
-        PlanFile file = PlanReader.read(text, name);
-        if (file.plan().isEmpty()) {
-            throw new Failure(
-                    Status.USAGE,
-                    file.problems().stream()
-                            .filter(problem -> problem.severity() == Problem.Severity.ERROR)
-                            .map(Problem::toString)
-                            .toList());
-        }
-        return new LoadedPlan(file.plan().get(), name, text, false);
+        return new LoadedPlan(plan(PlanReader.read(text, name)), name, text, false);
+    }
+
+    private static Plan plan(PlanFile file) throws Failure {
+        return file.plan()
+                .orElseThrow(() -> new Failure(
+                        Status.USAGE,
+                        file.problems().stream()
+                                .filter(problem -> problem.severity() == Problem.Severity.ERROR)
+                                .map(Problem::toString)
+                                .toList()));
+    }
+
+    /** Reads a plan to learn from: one that may be wrong, or only a layout, whose rows and columns are made up. */
+    static LoadedPlan toLearnFrom(Surroundings surroundings, String name) throws Failure {
+        String text = text(surroundings, name);
+        Plan plan = plan(LayoutFile.read(text, name));
+        String madeUp = "The rows and columns of this plan are made up, from " + name + ", to be learnt.";
+        return new LoadedPlan(plan, name, plan.isMadeUp() ? PlanText.of(plan, List.of(madeUp)) : text, false);
     }
 
     static String text(Surroundings surroundings, String name) throws Failure {

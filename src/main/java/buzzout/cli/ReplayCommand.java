@@ -9,6 +9,7 @@ import buzzout.report.SessionText;
 import buzzout.screen.BoardScreen;
 import buzzout.screen.EventLines;
 import buzzout.screen.Leaving;
+import buzzout.screen.Look;
 import buzzout.screen.Request;
 import buzzout.screen.Setting;
 import buzzout.screen.Snapshot;
@@ -39,6 +40,9 @@ final class ReplayCommand implements Callable<Integer> {
     @Parameters(paramLabel = "LOG", description = "A session log.")
     private String log = "";
 
+    @Mixin
+    ScreenOption where = new ScreenOption();
+
     @Option(names = "--screen", description = "Show it on the board screen, as it stood at the end.")
     private boolean screen;
 
@@ -54,7 +58,7 @@ final class ReplayCommand implements Callable<Integer> {
         }
         SessionLog session = file.log().get();
         Outcome outcome = Outcome.of(session);
-        if (screen) {
+        if (screen || where.window()) {
             return shown(session, outcome);
         }
         boolean ascii = common.look(surroundings.environment()).ascii();
@@ -71,14 +75,18 @@ final class ReplayCommand implements Callable<Integer> {
     }
 
     private int shown(SessionLog session, Outcome outcome) throws Failure, IOException {
-        Optional<String> obstacle = surroundings.obstacle();
-        if (obstacle.isPresent()) {
-            throw new Failure(Status.USAGE, obstacle.get(), "Leave --screen out to read it as plain text.");
+        Canvas canvas = where.canvas(surroundings);
+        if (canvas == Canvas.NONE) {
+            throw new Failure(
+                    Status.USAGE,
+                    surroundings.obstacle().orElse(""),
+                    "Leave --screen out to read it as plain text, or add --window.");
         }
+        boolean window = canvas == Canvas.WINDOW;
+        Look look = window ? common.lookInWindow(surroundings.environment()) : common.look(surroundings.environment());
         Snapshot last = new Snapshot(outcome.session(), outcome.diagnosis(), lines(session), Optional.empty());
-        Setting setting =
-                new Setting(session.header().unit(), Optional.of(log), common.look(surroundings.environment()), false);
-        Leaving leaving = BoardScreen.run(setting, new Source() {
+        Setting setting = new Setting(session.header().unit(), Optional.of(log), look, false);
+        Source still = new Source() {
             @Override
             public Snapshot now() {
                 return last;
@@ -88,7 +96,8 @@ final class ReplayCommand implements Callable<Integer> {
             public void ask(Request request) {
                 // What is over cannot be changed.
             }
-        });
+        };
+        Leaving leaving = window ? BoardScreen.runInWindow(setting, still) : BoardScreen.run(setting, still);
         return leaving instanceof Leaving.Signalled by ? Status.SIGNAL + by.number() : DiagnoseCommand.status(outcome);
     }
 

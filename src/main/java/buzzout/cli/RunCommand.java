@@ -1,9 +1,6 @@
 package buzzout.cli;
 
 import buzzout.journal.Journal;
-import buzzout.probe.LinkSource;
-import buzzout.probe.NamedPort;
-import buzzout.probe.ProbeFinder;
 import buzzout.session.Action;
 import java.io.IOException;
 import java.util.List;
@@ -30,11 +27,11 @@ final class RunCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
     private String file = "";
 
-    @Option(
-            names = "--port",
-            paramLabel = "DEVICE",
-            description = "The probe's port, a pty too; found by asking unless given.")
-    private Optional<String> port = Optional.empty();
+    @Mixin
+    ScreenOption screen = new ScreenOption();
+
+    @Mixin
+    ProbeOptions probe = new ProbeOptions();
 
     @Option(names = "--unit", paramLabel = "MARK", description = "The mark of the soldered copy, such as Q-03.")
     private Optional<String> unit = Optional.empty();
@@ -49,9 +46,6 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--roll-call", description = "Call one key after another, after the quiet check.")
     private boolean rollCall;
 
-    @Option(names = "--no-dtr", description = "Leave the DTR line down, for boards that reset when it rises.")
-    private boolean noDtr;
-
     @Option(
             names = "--read-through",
             description =
@@ -65,11 +59,13 @@ final class RunCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Failure, IOException, InterruptedException {
         LoadedPlan loaded = LoadedPlan.from(surroundings, file);
-        LinkSource source =
-                port.<LinkSource>map(device -> new NamedPort(device, !noDtr)).orElseGet(() -> new ProbeFinder(!noDtr));
+        Canvas canvas = screen.canvas(surroundings);
         try (Journal journal = SessionLogs.begin(surroundings, loaded, unit, log)) {
-            return new LiveSitting(surroundings, common, loaded, unit, journal)
-                    .onProbe(source, readThrough ? List.of(new Action.ReadThroughBegun()) : List.of(), rollCall);
+            return new LiveSitting(surroundings, common, canvas, loaded, unit, journal)
+                    .onProbe(
+                            probe.source(),
+                            readThrough ? List.of(new Action.ReadThroughBegun()) : List.of(),
+                            rollCall);
         }
     }
 }

@@ -2,6 +2,7 @@ package buzzout.journal;
 
 import buzzout.plan.Plan;
 import buzzout.session.Event;
+import buzzout.session.OtherPlan;
 import buzzout.session.Session;
 import java.util.List;
 
@@ -18,5 +19,14 @@ public record SessionLog(LogHeader header, Plan plan, List<Event> events) {
             session = session.after(event);
         }
         return session;
+    }
+
+    /**
+     * The session read beside another plan of the same board.
+     *
+     * @throws IllegalArgumentException where it says nothing of that plan; {@link OtherPlan#obstacle} tells
+     */
+    public Session replayed(Plan other) {
+        return OtherPlan.between(plan, other).read(replayed());
     }
 }

@@ -68,6 +68,14 @@ public record Plan(
         return nets.stream().filter(net -> net.name().equals(name)).findFirst();
     }
 
+    /**
+     * Whether its rows and columns are made up, to be learnt from a session: then every net is called as its pin, and
+     * only keys, places and pins mean anything.
+     */
+    public boolean isMadeUp() {
+        return nets.stream().allMatch(net -> net.name().equals(net.pin()));
+    }
+
     public int indexOf(Net net) {
         return nets.indexOf(net);
     }

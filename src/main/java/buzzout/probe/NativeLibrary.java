@@ -33,7 +33,7 @@ final class NativeLibrary {
         });
         if (System.getProperty(PATH_PROPERTY) == null) {
             try {
-                Path folder = UserCache.folder().resolve("jSerialComm");
+                Path folder = UserFolders.cache().resolve("jSerialComm");
                 unpack(System.getProperty("os.name", ""), folder);
                 System.setProperty(PATH_PROPERTY, folder.toString());
             } catch (IOException unwritable) {

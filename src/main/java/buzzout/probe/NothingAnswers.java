@@ -40,8 +40,12 @@ public final class NothingAnswers {
             PortTrouble.permission(port.path()).ifPresent(tries::add);
         }
         tries.add("Another program may have the port: close serial monitors and any other Buzzout"
-                + (usb.isEmpty() ? "." : "; `lsof " + usb.get(0).path() + "` names it."));
+                + (usb.isEmpty() || isWindows() ? "." : "; `lsof " + usb.get(0).path() + "` names it."));
         tries.add("Another sketch may be on the board: flash probe-sketch.");
         return tries;
+    }
+
+    private static boolean isWindows() {
+        return System.getProperty("os.name", "").startsWith("Windows");
     }
 }

@@ -6,17 +6,30 @@ import buzzout.journal.SessionLog;
 import buzzout.plan.Plan;
 import buzzout.session.Session;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
 
 /** What came out of one session: the board, the state of its keys, and what is wrong with it. */
 public record Outcome(Optional<String> unit, Optional<OffsetDateTime> started, Session session, Diagnosis diagnosis) {
+    private static final String MADE_UP =
+            "the rows and columns of this plan are made up, so nothing can be wrong with them; `buzzout learn` writes the"
+                    + " plan that the board turns out to have";
+
     /** Replays a log and weighs its evidence. */
     public static Outcome of(SessionLog log) {
         return of(log.header().unit(), log.header().started(), log.replayed());
     }
 
+    /** The same with another plan of the same board; {@link SessionLog#replayed(Plan)} says when that can be. */
+    public static Outcome of(SessionLog log, Plan other) {
+        return of(log.header().unit(), log.header().started(), log.replayed(other));
+    }
+
     /** Weighs a session's evidence from scratch, so that a session and its replay come to the same. */
     public static Outcome of(Optional<String> unit, Optional<OffsetDateTime> started, Session session) {
+        if (session.plan().isMadeUp()) {
+            return new Outcome(unit, started, session, new Diagnosis(List.of(), 0, List.of(MADE_UP)));
+        }
         return new Outcome(unit, started, session, new Engine(session.plan()).weigh(session.evidence()));
     }
 

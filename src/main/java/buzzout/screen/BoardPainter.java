@@ -84,7 +84,7 @@ final class BoardPainter {
         Optional<Joint> joint = view.session().lead().called().filter(asked -> asked.key() == key.index());
         if (joint.isPresent()) {
             paintTouch(view, joint.get(), pen);
-        } else if (pen.rows() > 1) {
+        } else if (pen.rows() > 1 && !view.plan().isMadeUp()) {
             String nets =
                     view.plan().row(key).name() + " " + view.plan().column(key).name();
             pen.put(0, pen.rows() - 1, pen.width(nets) <= pen.columns() ? nets : "", nameInk);

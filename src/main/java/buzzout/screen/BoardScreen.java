@@ -49,6 +49,33 @@ public final class BoardScreen {
         }
     }
 
+    /** Why no window can be opened here, as a sentence; nothing when one can. */
+    public static Optional<String> windowObstacle() {
+        return OwnWindow.obstacle();
+    }
+
+    /** Whether to open a window without being asked for one. */
+    public static boolean prefersWindow() {
+        return OwnWindow.isUsual();
+    }
+
+    /**
+     * Shows a session in a window of its own until the person quits or closes it, or a signal comes.
+     *
+     * @throws IOException if the window does not open
+     */
+    public static Leaving runInWindow(Setting setting, Source source) throws IOException {
+        CountDownLatch end = new CountDownLatch(1);
+        String title = "Buzzout: " + source.now().plan().name()
+                + setting.unit().map(unit -> ", unit " + unit).orElse("");
+        try (Signals signals = Signals.on(end::countDown);
+                Terminal window = OwnWindow.open(title)) {
+            show(window, setting, source, end);
+            OptionalInt signal = signals.caught();
+            return signal.isPresent() ? new Leaving.Signalled(signal.getAsInt()) : new Leaving.Quit();
+        }
+    }
+
     /** The same on any terminal; returns when the person quits or {@code end} is counted down. */
     static void show(Terminal terminal, Setting setting, Source source, CountDownLatch end) throws IOException {
         try (Screen screen = new TerminalScreen(terminal)) {

@@ -82,6 +82,9 @@ final class FindingLines {
     }
 
     private static String nothing(View view) {
+        if (view.plan().isMadeUp()) {
+            return "None here: the plan that the board turns out to have is told in the end.";
+        }
         return switch (view.session().stage()) {
             case NO_PROBE, QUIET_CHECK -> "They begin with the quiet check.";
             case PRESSING, REPAIRING, ENDED ->

@@ -12,8 +12,10 @@ final class KeyPainter {
         Key key = view.plan().keys().get(view.subject());
         String name = "Key " + key.spoken();
         pen.put(1, 0, name, Ink.STRONG);
-        String words = view.state(key.index()).word() + "; " + net(view.plan().row(key)) + ", "
-                + net(view.plan().column(key));
+        String nets = view.plan().isMadeUp()
+                ? "its row and column are to be learnt"
+                : net(view.plan().row(key)) + ", " + net(view.plan().column(key));
+        String words = view.state(key.index()).word() + "; " + nets;
         pen.put(1 + pen.width(name), 0, ": " + words + bounce(view, key), Ink.PLAIN);
     }
 

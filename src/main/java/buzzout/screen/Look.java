@@ -17,6 +17,11 @@ public record Look(boolean colour, boolean ascii) {
         return new Look(!plain, ascii || !showsSymbols(environment));
     }
 
+    /** The look of a window of our own, which has every mark and every colour. */
+    public static Look inWindow(Map<String, String> environment, boolean noColour, boolean ascii) {
+        return new Look(from(environment, noColour, ascii).colour(), ascii);
+    }
+
     /** The Linux console's fonts lack the marks, and other locales than UTF-8 lack them altogether. */
     private static boolean showsSymbols(Map<String, String> environment) {
         String locale = Stream.of("LC_ALL", "LC_CTYPE", "LANG")

@@ -20,6 +20,9 @@ final class PressWords {
         if (press.pairs().isEmpty()) {
             return key(plan, press.key()) + " pressed: nothing came";
         }
+        if (plan.isMadeUp()) {
+            return key(plan, press.called()) + " pressed: " + pairs(plan, press.pairs());
+        }
         String company = press.inCompany() ? ", other keys down" : "";
         return who(plan, press) + ": " + pairs(plan, press.pairs()) + judged(plan, press) + company;
     }

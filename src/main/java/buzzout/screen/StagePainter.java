@@ -68,8 +68,11 @@ final class StagePainter {
             return RetestWords.of(session, retested.get());
         } else if (view.count(KeyState.UNTESTED) > 0) {
             return "Press every key, in any order; those still untested stand out.";
-        } else if (view.count(KeyState.GOOD) == view.states().size()) {
+        } else if (view.count(KeyState.GOOD) == view.states().size()
+                && !view.plan().isMadeUp()) {
             return "Every key is good.";
+        } else if (view.plan().isMadeUp()) {
+            return "Every key has had its press. Type q: the plan is written then.";
         }
         if (next.isPresent()) {
             String how = next.get().step() instanceof Step.Touch ? ". Type t when ready." : ".";

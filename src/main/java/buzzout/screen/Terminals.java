@@ -12,7 +12,8 @@ final class Terminals {
     static Optional<String> obstacle(Map<String, String> environment) {
         String kind = environment.getOrDefault("TERM", "");
         if (System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows")) {
-            return Optional.of("The screen does not work in a Windows console; it does under WSL.");
+            return Optional.of(
+                    "The screen does not work in a Windows console; --window shows it in a window of its own.");
         } else if (!bothEndsAreTerminals()) {
             return Optional.of("Input or output is no terminal.");
         } else if (kind.isEmpty() || kind.equals("dumb")) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** How every key stands after a session's presses. */
@@ -24,7 +25,8 @@ final class Coverage {
                 press.presumed().ifPresent(gaps::set);
                 continue;
             }
-            press.key().ifPresent(index -> {
+            OptionalInt pressed = plan.isMadeUp() ? press.called() : press.key();
+            pressed.ifPresent(index -> {
                 Key key = plan.keys().get(index);
                 if (proves(plan, key, press)) {
                     answers.get(index).add(answer(plan, key, press));
@@ -34,7 +36,7 @@ final class Coverage {
         Set<Integer> unsteady = session.flex().unsteady();
         Pairs unpressed = StuckPins.without(plan, session.quiet());
         return plan.keys().stream()
-                .map(key -> unpressed.contains(Expected.pair(plan, key))
+                .map(key -> !plan.isMadeUp() && unpressed.contains(Expected.pair(plan, key))
                         ? KeyState.HELD
                         : unsteady.contains(key.index())
                                 ? KeyState.INTERMITTENT
@@ -44,7 +46,7 @@ final class Coverage {
 
     /** A press while another key is down proves only a key that answers exactly as planned. */
     static boolean proves(Plan plan, Key key, Press press) {
-        return !press.inCompany() || press.pairs().equals(Pairs.of(Expected.pair(plan, key)));
+        return !press.inCompany() || (!plan.isMadeUp() && press.pairs().equals(Pairs.of(Expected.pair(plan, key))));
     }
 
     /** A press that proves nothing, although it may have been any key's. */
@@ -57,6 +59,9 @@ final class Coverage {
     /** What one press says of a key. */
     static KeyState answer(Plan plan, Key key, Press press) {
         Pairs pairs = press.pairs();
+        if (plan.isMadeUp()) {
+            return unplanned(press);
+        }
         Pair planned = Expected.pair(plan, key);
         boolean right = pairs.contains(planned);
         boolean turned = pairs.contains(planned.turned());
@@ -68,6 +73,17 @@ final class Coverage {
             return right || turned ? KeyState.DOUBLED : KeyState.MISPLACED;
         }
         return right ? turned ? KeyState.TWO_WAY : KeyState.GOOD : KeyState.REVERSED;
+    }
+
+    /** A press of a key whose row and column are not known yet: any two pins are right. */
+    private static KeyState unplanned(Press press) {
+        List<Pair> pairs = press.pairs().list();
+        return switch (pairs.size()) {
+            case 0 -> KeyState.SILENT;
+            case 1 -> KeyState.GOOD;
+            case 2 -> pairs.get(0).turned().equals(pairs.get(1)) ? KeyState.TWO_WAY : KeyState.DOUBLED;
+            default -> KeyState.DOUBLED;
+        };
     }
 
     private static KeyState summed(List<KeyState> answers, boolean hadItsTurn) {

@@ -12,7 +12,9 @@ final class Gathered {
     private Gathered() {}
 
     static Evidence from(Session session) {
-        if (session.stage() == Stage.NO_PROBE || session.stage() == Stage.QUIET_CHECK) {
+        if (session.stage() == Stage.NO_PROBE
+                || session.stage() == Stage.QUIET_CHECK
+                || session.plan().isMadeUp()) {
             return Evidence.NONE;
         }
         Plan plan = session.plan();

@@ -15,6 +15,8 @@ import java.util.OptionalInt;
  * more than one that shares none, or all. How uncertain an answer is, is its entropy (C. Shannon 1948, memory), with the
  * parts taken as failing independently. The hand is where the last called key is.
  *
+ * <p>Where rows and columns are made up, the next key in reading order.
+ *
  * <p>It knows nothing but the session, so that the same session always calls the same key.
  */
 public final class NextCall {
@@ -44,6 +46,9 @@ public final class NextCall {
 
     /** The key to call; nothing when no roll call goes on or none of its keys is left. */
     public static OptionalInt of(Session session) {
+        if (session.plan().isMadeUp()) {
+            return session.toCall().stream().mapToInt(Integer::intValue).min();
+        }
         return session.toCall().isEmpty() ? OptionalInt.empty() : OptionalInt.of(new NextCall(session).choice());
     }
 

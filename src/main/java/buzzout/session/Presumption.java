@@ -16,6 +16,9 @@ final class Presumption {
 
     /** Of several keys that would do, the first that no other press stands for. */
     static OptionalInt of(Plan plan, List<Press> presses, Press press, Pairs pairs) {
+        if (plan.isMadeUp()) {
+            return OptionalInt.empty();
+        }
         List<Integer> asPlanned = keysWhere(plan, pairs, key -> Expected.pair(plan, key));
         List<Integer> candidates = asPlanned.isEmpty()
                 ? keysWhere(plan, pairs, key -> Expected.pair(plan, key).turned())

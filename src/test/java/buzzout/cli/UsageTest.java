@@ -60,6 +60,8 @@ class UsageTest {
                 "simulate",
                 "faults",
                 "netlist",
+                "learn",
+                "export",
                 "format"
             })
     void every_command_has_help_that_fits_80_columns(String command) {
@@ -95,7 +97,10 @@ class UsageTest {
                 "netlist --fault dead:Q quayside.toml | Missing required parameter: 'PLAN'. PLAN comes before --fault. `buzzout netlist --help` shows what it takes.",
                 "replay none.jsonl | none.jsonl: there is no such file",
                 "replay quayside.toml | quayside.toml:1: the line is not one JSON object; nothing else can be read without the plan in this line",
-                "format plan | There is no format \"plan\"; there are `log`, `diagnosis`, `comparison` and `history`.",
+                "format plan | There is no format \"plan\"; there are `log`, `diagnosis`, `comparison`, `history` and `pins`.",
+                "learn none.toml | none.toml: there is no such file; `buzzout new 4x12` writes a plan to start from.",
+                "learn none.jsonl | none.jsonl: there is no such file",
+                "learn quayside.toml --accept | --accept needs a session log; quayside.toml is a plan.",
                 "run none.toml | none.toml: there is no such file; `buzzout new 4x12` writes a plan to start from.",
             })
     void a_wrong_command_line_gets_one_sentence_and_status_2(String arguments, String sentence) {

@@ -24,7 +24,7 @@ public final class Grids {
     }
 
     /** The same with stripes facing the columns, whose chains are made of diode legs. */
-    static Plan turned(Controller controller, int rows, int columns) {
+    public static Plan turned(Controller controller, int rows, int columns) {
         return plan(controller, rows, columns, Set.of(), Map.of(), "stripe = \"column\"\ndiodes = \"columns\"\n");
     }
 
@@ -45,7 +45,7 @@ public final class Grids {
     }
 
     /** Eight rows by sixteen columns, 128 keys. */
-    static Plan plain8x16() {
+    public static Plan plain8x16() {
         return plain(Controllers.ATMEGA2560, 8, 16);
     }
 

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assumptions.abort;
 
 import buzzout.probe.SketchBench;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Optional;
 
 /** What tests need of the machine. Without it they are skipped, but in CI they fail. */
@@ -21,6 +23,23 @@ public final class Needs {
 
     public static void ngspice() throws InterruptedException {
         program("ngspice", "--version").ifPresent(Needs::lacks);
+    }
+
+    /** A display in memory, and a Java that can draw on one. */
+    public static void xvfb() throws InterruptedException {
+        program("sh", "-c", "command -v Xvfb").ifPresent(Needs::lacks);
+        file(Path.of(System.getProperty("java.home"), "lib", "libawt_xawt.so"), "openjdk-17-jre");
+    }
+
+    public static void gcc() throws InterruptedException {
+        program("gcc", "--version").ifPresent(Needs::lacks);
+    }
+
+    /** A file of the system that a package of Debian brings. */
+    public static void file(Path file, String debianPackage) {
+        if (!Files.isReadable(file)) {
+            lacks(file + " is missing; it comes with Debian's " + debianPackage);
+        }
     }
 
     static void python() throws InterruptedException {

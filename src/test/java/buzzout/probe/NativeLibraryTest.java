@@ -62,13 +62,25 @@ class NativeLibraryTest {
         "Windows 11,OTHER,/local,/home/me/AppData/Local/buzzout"
     })
     void lives_in_the_user_s_cache(String system, String variable, String value, String expected) {
-        assertEquals(Path.of(expected), UserCache.folder(system, Map.of(variable, value), Path.of("/home/me")));
+        assertEquals(Path.of(expected), UserFolders.cache(system, Map.of(variable, value), Path.of("/home/me")));
+    }
+
+    @ParameterizedTest
+    @DisabledOnOs(OS.WINDOWS)
+    @CsvSource({
+        "Linux,XDG_DATA_HOME,/data,/data/buzzout",
+        "Linux,OTHER,/data,/home/me/.local/share/buzzout",
+        "Mac OS X,OTHER,/data,/home/me/Library/Application Support/buzzout",
+        "Windows 11,LOCALAPPDATA,/local,/local/buzzout"
+    })
+    void what_must_be_kept_lives_with_the_user_s_data(String system, String variable, String value, String expected) {
+        assertEquals(Path.of(expected), UserFolders.data(system, Map.of(variable, value), Path.of("/home/me")));
     }
 
     @Test
     void is_found_in_the_cache_when_ports_are_listed() {
         SerialPorts.list();
-        Path cache = UserCache.folder().resolve("jSerialComm");
+        Path cache = UserFolders.cache().resolve("jSerialComm");
 
         assertEquals(cache.toString(), System.getProperty("jSerialComm.library.path"));
         assertTrue(Files.isDirectory(cache));

@@ -165,6 +165,7 @@ class ReportTest {
                 List.of(open, reversed),
                 0.02,
                 List.of("Q closed R1→C9, perhaps another key was pressed"),
+                List.of(),
                 List.of(step));
         return new Outcome(
                 Optional.of("Q-03"),

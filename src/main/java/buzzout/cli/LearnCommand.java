@@ -1,0 +1,164 @@
+package buzzout.cli;
+
+import buzzout.circuit.AsWired;
+import buzzout.circuit.Fault;
+import buzzout.diagnosis.Finding;
+import buzzout.journal.Journal;
+import buzzout.journal.LogFile;
+import buzzout.journal.SessionLog;
+import buzzout.plan.CorrectedText;
+import buzzout.plan.PlanText;
+import buzzout.report.Outcome;
+import buzzout.session.Learnt;
+import buzzout.session.Session;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(
+        name = "learn",
+        description = {
+            "Write the plan that a board turns out to have. From a log: of a session in which its keys were called. Else"
+                    + " the program calls the keys now, on the board that is plugged in; FILE is a plan that may be wrong,"
+                    + " or only a layout: name, controller, [layout] with lines = [\"Q W E\"], and pins = \"D0 D1\" where"
+                    + " you know them.",
+            "With --accept: keep a log's plan, but take swapped leads, a mirrored board or turned stripes for right."
+        })
+final class LearnCommand implements Callable<Integer> {
+    /** A finding less probable than this must first be settled. */
+    private static final double SURE = 0.5;
+
+    private final Surroundings surroundings;
+
+    @Mixin
+    Common common = new Common();
+
+    @Mixin
+    ScreenOption screen = new ScreenOption();
+
+    @Mixin
+    ProbeOptions probe = new ProbeOptions();
+
+    @Parameters(paramLabel = "FILE", description = "A session log, a plan, or a layout.")
+    private String file = "";
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "Where to write the plan; standard output unless given.")
+    private Optional<String> output = Optional.empty();
+
+    @Option(names = "--force", description = "Overwrite the file, if there is one.")
+    private boolean force;
+
+    @Option(
+            names = "--accept",
+            description =
+                    "Change nothing in the log's plan but the pins of swapped leads and the side of the stripes, as"
+                            + " the findings have them.")
+    private boolean accept;
+
+    @Option(names = "--log", paramLabel = "FILE", description = "Where to write the log of a session held now.")
+    private Optional<String> log = Optional.empty();
+
+    LearnCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws Failure, IOException, InterruptedException {
+        if (output.isPresent()) {
+            NewFile.mustBeFree(surroundings, output.get(), force);
+        }
+        if (isPlan()) {
+            return live();
+        }
+        LogFile read = LogReading.read(surroundings, file);
+        if (read.log().isEmpty()) {
+            return Status.USAGE;
+        }
+        return accept ? accepted(read.log().get()) : learnt(read.log().get().replayed());
+    }
+
+    private boolean isPlan() {
+        return file.endsWith(".toml");
+    }
+
+    private int live() throws Failure, IOException, InterruptedException {
+        if (accept) {
+            throw new Failure(Status.USAGE, "--accept needs a session log; " + file + " is a plan.");
+        }
+        LoadedPlan loaded = LoadedPlan.toLearnFrom(surroundings, file);
+        Canvas canvas = screen.canvas(surroundings);
+        try (Journal journal = SessionLogs.begin(surroundings, loaded, Optional.empty(), log)) {
+            return new LiveSitting(surroundings, common, canvas, loaded, Optional.empty(), journal)
+                    .onProbe(probe.source(), List.of(), true, this::learnt);
+        }
+    }
+
+    private int learnt(Session session) throws Failure {
+        Learnt learnt = Learnt.from(session)
+                .orElseThrow(() -> new Failure(
+                        Status.USAGE,
+                        file + ": no key that was called joined two pins, so nothing can be learnt.",
+                        "Which key a press was meant to be is known only in a roll call: `buzzout learn PLAN`, or"
+                                + " `buzzout run PLAN --roll-call`."));
+        List<String> remarks = new ArrayList<>(List.of(
+                "As wired, learnt from presses by Buzzout " + Version.NUMBER + ".",
+                "The order of joints cannot be learnt from presses: where the earlier plan did not have the same net, it"
+                        + " is reading order."));
+        remarks.addAll(learnt.notes());
+        WrittenPlan.write(surroundings, output, force, PlanText.of(learnt.plan(), remarks));
+        if (output.isPresent() && !common.quiet) {
+            surroundings.console().say(WrittenPlan.remark(output.get(), session, learnt.plan()));
+            learnt.notes().forEach(surroundings.console()::say);
+        }
+        return learnt.notes().isEmpty() ? Status.FINE : Status.FINDINGS;
+    }
+
+    private int accepted(SessionLog session) throws Failure {
+        List<Fault> faults = acceptable(session);
+        AsWired wired = AsWired.of(session.plan(), faults);
+        String text = CorrectedText.of(session.header().planText(), wired.pins(), wired.stripe())
+                .orElseThrow(() -> new Failure(
+                        Status.USAGE,
+                        file + ": its plan writes a pin in a way that cannot be changed here; use `buzzout learn "
+                                + file + "` without --accept."));
+        WrittenPlan written = WrittenPlan.write(surroundings, output, force, text);
+        if (output.isPresent() && !common.quiet) {
+            surroundings.console().say(WrittenPlan.remark(output.get(), session.replayed(), written.plan()));
+            faults.forEach(fault -> surroundings.console().say("Taken for right: " + fault.says(session.plan()) + "."));
+        }
+        return Status.FINE;
+    }
+
+    /** The findings that a plan can take for right; a failure where there is none, or one that is not sure. */
+    private List<Fault> acceptable(SessionLog session) throws Failure {
+        List<Fault> faults = new ArrayList<>();
+        for (Finding finding : Outcome.of(session).diagnosis().findings()) {
+            Fault first = finding.first().fault();
+            if (AsWired.canBe(first)) {
+                if (finding.suspects().size() > 1 || finding.probability() < SURE) {
+                    throw new Failure(
+                            Status.USAGE,
+                            file + ": it is not sure enough that " + first.says(session.plan())
+                                    + "; settle it first, as" + " `buzzout diagnose " + file + "` says.");
+                }
+                faults.add(first);
+            }
+        }
+        if (faults.isEmpty()) {
+            throw new Failure(
+                    Status.USAGE,
+                    file + ": the session has no finding that could be accepted as wired: no swapped leads, no mirrored"
+                            + " board, no turned stripes.");
+        }
+        return faults;
+    }
+}

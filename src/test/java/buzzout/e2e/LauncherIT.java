@@ -1,0 +1,80 @@
+package buzzout.e2e;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The launchers that lie beside the jar. */
+class LauncherIT {
+    private static final Path LAUNCHER = Path.of(System.getProperty("buzzout.jar", "target/buzzout.jar"))
+            .toAbsolutePath()
+            .resolveSibling("buzzout");
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void it_starts_the_jar_beside_it_through_links_and_with_spaces() throws IOException, InterruptedException {
+        Path bin = Files.createDirectories(folder.resolve("my bin"));
+        Files.createSymbolicLink(folder.resolve("once"), LAUNCHER);
+        Files.createSymbolicLink(bin.resolve("buzzout"), Path.of("../once"));
+        Files.createSymbolicLink(folder.resolve("a java"), Path.of(System.getProperty("java.home")));
+        String said = said(
+                0,
+                Map.of("JAVA_HOME", folder.resolve("a java").toString()),
+                bin.resolve("buzzout").toString(),
+                "--version");
+        assertTrue(said.matches("Buzzout \\d+\\.\\d+\\.\\d+\n"), said);
+    }
+
+    @Test
+    void it_hands_arguments_and_status_through() throws IOException, InterruptedException {
+        String home = System.getProperty("java.home");
+        assertEquals(
+                "a b*.toml: there is no such file; `buzzout new 4x12` writes a plan to start from.\n",
+                said(2, Map.of("JAVA_HOME", home), LAUNCHER.toString(), "check", "a b*.toml"));
+    }
+
+    @Test
+    void without_a_java_or_its_jar_it_says_what_to_do() throws IOException, InterruptedException {
+        Path lonely = Files.copy(LAUNCHER, folder.resolve("buzzout"));
+        assertTrue(lonely.toFile().setExecutable(true));
+        assertEquals(
+                folder.toRealPath() + "/buzzout.jar is missing: keep it beside the launcher.\n",
+                said(70, Map.of(), lonely.toString()));
+        Path tools = Files.createDirectories(folder.resolve("tools"));
+        for (String tool : new String[] {"sh", "dirname", "readlink"}) {
+            Files.createSymbolicLink(tools.resolve(tool), Path.of("/usr/bin", tool));
+        }
+        assertEquals(
+                "Buzzout needs Java 17 or newer: install it, or set JAVA_HOME.\n",
+                said(70, Map.of("PATH", tools.toString(), "JAVA_HOME", ""), LAUNCHER.toString()));
+    }
+
+    @Test
+    void the_one_for_windows_is_filled_in_and_has_its_line_ends() throws IOException {
+        String text = Files.readString(LAUNCHER.resolveSibling("buzzout.cmd"));
+        assertTrue(text.contains("set \"JAR=%~dp0buzzout.jar\"\r\n"), text);
+        assertFalse(text.contains("@project"), text);
+        assertEquals(text.lines().count(), text.split("\r\n", -1).length - 1);
+    }
+
+    private String said(int status, Map<String, String> environment, String... command)
+            throws IOException, InterruptedException {
+        ProcessBuilder builder =
+                new ProcessBuilder(command).directory(folder.toFile()).redirectErrorStream(true);
+        builder.environment().putAll(environment);
+        Process process = builder.start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(status, process.waitFor(), said);
+        return said;
+    }
+}
