@@ -95,7 +95,7 @@ final class StagePainter {
         int all = session.rollCall().map(call -> call.keys().size()).orElse(left);
         String count = left == 0 ? "" : " (" + (all - left + 1) + " of " + all + ")";
         return mishap(view, session)
-                .map(what -> what + ". A slip? Type u. Else press " + name + count + ".")
+                .map(what -> what + ". A slip? u. Else press " + name + count + ".")
                 .orElse("Press " + name + " now" + count + ". If you did and nothing came, type n.");
     }
 
@@ -115,7 +115,7 @@ final class StagePainter {
             return "nothing came";
         }
         boolean another = press.presumed().isPresent() && press.presumed().getAsInt() != called;
-        return another ? spoken(view, press.presumed().getAsInt()) + " answered" : "it answered otherwise";
+        return another ? spoken(view, press.presumed().getAsInt()) + " answered" : "answered otherwise";
     }
 
     private static String spoken(View view, int key) {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** A program without a terminal: what it has said so far, and a way to answer it. */
 final class Spoken implements AutoCloseable {
@@ -38,8 +39,13 @@ final class Spoken implements AutoCloseable {
     }
 
     void await(String words) throws IOException, InterruptedException {
+        await(words, 1);
+    }
+
+    /** Waits until it has said this so many times. */
+    void await(String words, int times) throws IOException, InterruptedException {
         long deadline = System.nanoTime() + PATIENCE.toNanos();
-        while (!all().contains(words)) {
+        while (all().split(Pattern.quote(words), -1).length <= times) {
             String all = all();
             assertTrue(System.nanoTime() < deadline, () -> "waited in vain for: " + words + "\n" + all);
             Thread.sleep(LOOK_MILLIS);
