@@ -63,9 +63,7 @@ final class RunCommand implements Callable<Integer> {
         try (Journal journal = SessionLogs.begin(surroundings, loaded, unit, log)) {
             return new LiveSitting(surroundings, common, canvas, loaded, unit, journal)
                     .onProbe(
-                            probe.source(),
-                            readThrough ? List.of(new Action.ReadThroughBegun()) : List.of(),
-                            rollCall);
+                            probe.source(), readThrough ? List.of(new Action.ReadThroughBegun()) : List.of(), rollCall);
         }
     }
 }

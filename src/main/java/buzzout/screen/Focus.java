@@ -20,13 +20,7 @@ import java.util.OptionalInt;
  * @param suspect index of the suspect of the chosen finding whose joint is shown large, where one is
  */
 record Focus(
-        Side side,
-        int selected,
-        OptionalInt finding,
-        int scroll,
-        boolean help,
-        boolean bounce,
-        OptionalInt suspect) {
+        Side side, int selected, OptionalInt finding, int scroll, boolean help, boolean bounce, OptionalInt suspect) {
     static final Focus FIRST = new Focus(Side.CAP, 0, OptionalInt.empty(), 0, false);
 
     /** Less than this many key pitches to the side counts as straight on. */

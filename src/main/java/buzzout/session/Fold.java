@@ -190,8 +190,7 @@ final class Fold {
         OptionalInt presumed = press.read()
                 ? press.presumed()
                 : Presumption.of(draft.before.plan(), draft.before.presses(), press, pairs);
-        return new Press(
-                press.atMillis(), contact, pairs, presumed, press.called(), press.inCompany(), press.read());
+        return new Press(press.atMillis(), contact, pairs, presumed, press.called(), press.inCompany(), press.read());
     }
 
     private static void open(Draft draft, long micros, Pair pair) {
