@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -13,7 +14,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class AlphabeticTreeTest {
-    record Published(String from, double optimum, double... weights) {
+    record Published(String from, double optimum, List<Double> listed) {
+        Published(String from, double optimum, double... weights) {
+            this(from, optimum, Arrays.stream(weights).boxed().toList());
+        }
+
+        double[] weights() {
+            return listed.stream().mapToDouble(Double::doubleValue).toArray();
+        }
+
         @Override
         public String toString() {
             return from;
