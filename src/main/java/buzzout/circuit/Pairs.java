@@ -81,6 +81,15 @@ public final class Pairs {
         return new Pairs(words);
     }
 
+    /** Those that no end of is this pin. */
+    public Pairs withoutPin(int pin) {
+        long[] words = readsLow.clone();
+        for (int low = 0; low < words.length; low++) {
+            words[low] = low == pin ? 0 : words[low] & ~(1L << pin);
+        }
+        return new Pairs(words);
+    }
+
     public boolean isEmpty() {
         return readsLow.length == 0;
     }

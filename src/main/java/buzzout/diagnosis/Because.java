@@ -36,7 +36,7 @@ final class Because {
                         silent.add(name);
                     } else if (board.readings().chance(without.answer(of.key()), answer) == 0) {
                         sentences
-                                .computeIfAbsent("closes " + pairs(board, answer), any -> new ArrayList<>())
+                                .computeIfAbsent(pairs(board, answer), any -> new ArrayList<>())
                                 .add(name);
                     }
                 }
@@ -51,7 +51,8 @@ final class Because {
                 givers(plan, without, of.answer()).forEach(silent::add);
             }
         }
-        sentences.forEach((what, keys) -> because.add(names(keys) + " " + what));
+        sentences.forEach(
+                (what, keys) -> because.add(names(keys) + (keys.size() == 1 ? " closes " : " close ") + what));
         if (!silent.isEmpty()) {
             because.add(0, "nothing came from " + names(silent));
         }

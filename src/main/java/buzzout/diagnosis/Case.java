@@ -14,13 +14,13 @@ final class Case {
     Case(Plan plan, Priors priors) {
         charges = new Charges(plan, priors);
         forecasts = new Forecasts(charges);
-        ledger = new Ledger(forecasts, plan.keys().size(), Evidence.NONE);
+        ledger = new Ledger(forecasts, plan, Evidence.NONE);
     }
 
     /** Whether hypotheses weighed before can be weighed again: not when something new was tried. */
     boolean take(Evidence evidence) {
         int tried = forecasts.trials().size();
-        ledger = new Ledger(forecasts, plan().keys().size(), evidence);
+        ledger = new Ledger(forecasts, plan(), evidence);
         return tried == forecasts.trials().size();
     }
 

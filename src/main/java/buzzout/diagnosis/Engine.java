@@ -96,9 +96,9 @@ public final class Engine {
     }
 
     private Diagnosis diagnosis() {
-        double otherPlan = OtherPlan.probability(board.ledger(), explanation);
+        double anotherBoard = AnotherBoard.probability(board.ledger(), explanation);
         List<Findings.Told> ofStrands = strands.stream()
-                .map(strand -> strand.told(board, explanation, exhaustive).discounted(1 - otherPlan))
+                .map(strand -> strand.told(board, explanation, exhaustive).discounted(1 - anotherBoard))
                 .toList();
         List<Findings.Told> told = ofStrands.stream()
                 .sorted(Comparator.<Findings.Told>comparingDouble(
@@ -114,8 +114,8 @@ public final class Engine {
                 ? 0
                 : strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
         List<String> troubles = new ArrayList<>(Findings.troubles(board, explanation));
-        if (otherPlan > OtherPlan.WORTH_TELLING) {
-            troubles.add(0, OtherPlan.WARNING);
+        if (anotherBoard > AnotherBoard.WORTH_TELLING) {
+            troubles.add(0, AnotherBoard.WARNING);
         }
         List<Integer> again = Again.keys(
                 board,
@@ -139,7 +139,7 @@ public final class Engine {
         First first = firstExplanation(wanted);
         Hypothesis best = first.explanation();
         // No care is wasted on joints of a board that this plan does not describe.
-        Effort effort = isOtherPlan(best) ? Effort.GLANCE : wanted;
+        Effort effort = isAnotherBoard(best) ? Effort.GLANCE : wanted;
         for (int round = 0; ; round++) {
             List<Strand> found = new ArrayList<>();
             Hypothesis better = best;
@@ -195,8 +195,8 @@ public final class Engine {
         return thin;
     }
 
-    private boolean isOtherPlan(Hypothesis best) {
-        return OtherPlan.probability(board.ledger(), best) > 0.5;
+    private boolean isAnotherBoard(Hypothesis best) {
+        return AnotherBoard.probability(board.ledger(), best) > 0.5;
     }
 
     private record First(Hypothesis explanation, boolean rough) {}
@@ -208,7 +208,7 @@ public final class Engine {
             return new First(same, false);
         }
         Hypothesis quick = explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST, Effort.GLANCE);
-        if (isOtherPlan(quick)) {
+        if (isAnotherBoard(quick)) {
             return new First(quick, false);
         }
         Hypothesis best = effort.thorough() ? explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST, effort) : quick;

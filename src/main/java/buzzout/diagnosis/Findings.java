@@ -42,6 +42,7 @@ final class Findings {
             }
         }
         same.set(strand.fault());
+        BitSet instead = inPlaceOf(same, base, result);
         List<Suspect> suspects = new ArrayList<>();
         List<Suspect> otherwise = new ArrayList<>();
         exhaustive.ifPresent(all -> weights.replaceAll((number, weight) -> all.probability(number)));
@@ -49,7 +50,7 @@ final class Findings {
             Suspect suspect = new Suspect(board.charges().fault(number), Math.min(1, weight));
             if (same.get(number)) {
                 suspects.add(suspect);
-            } else if (weight >= WORTH_NAMING) {
+            } else if (weight >= WORTH_NAMING && instead.get(number)) {
                 otherwise.add(suspect);
             }
         });
@@ -74,6 +75,17 @@ final class Findings {
                 Because.of(board, strand.duties(), base.forecast()),
                 Again.sentence(board, strand, probability).or(() -> settle.flatMap(Settle::best)));
         return new Told(finding, settle);
+    }
+
+    /** The faults of hypotheses without any of these. */
+    private static BitSet inPlaceOf(BitSet suspects, Hypothesis base, Search.Result result) {
+        BitSet instead = new BitSet();
+        result.weighed().stream()
+                .map(Hypothesis::charged)
+                .filter(charged -> !charged.intersects(suspects))
+                .forEach(instead::or);
+        instead.andNot(base.charged());
+        return instead;
     }
 
     private static double total(Search.Result result) {

@@ -9,6 +9,7 @@ import buzzout.plan.Key;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * Forecasts for sets of faults, each made from the forecast of one fault fewer.
@@ -68,7 +69,7 @@ final class Forecasts {
     Forecast whole(BitSet charged) {
         List<Fault> faults = charges.faults(charged);
         Circuit circuit = Circuit.of(layout, faults);
-        Reading quiet = circuit.quiet();
+        Reading quiet = hanging(circuit.quiet());
         int[] answers = new int[keys.size() + trials.size()];
         java.util.Arrays.setAll(
                 answers, asked -> asked < keys.size() ? answer(circuit, quiet, asked) : answer(faults, quiet, asked));
@@ -109,7 +110,7 @@ final class Forecasts {
         int quiet = forecast.quiet() == sound.quiet() ? single.forecast().quiet() : forecast.quiet();
         if (quietAgain || !again.isEmpty()) {
             Circuit circuit = Circuit.of(layout, charges.faults(plus(charged, number)));
-            Reading now = circuit.quiet();
+            Reading now = hanging(circuit.quiet());
             quiet = readings.number(now);
             for (int key = again.nextSetBit(0); key >= 0; key = again.nextSetBit(key + 1)) {
                 answers[key] = answer(circuit, now, key);
@@ -130,20 +131,32 @@ final class Forecasts {
     }
 
     private int answer(List<Fault> faults, Reading quiet, int asked) {
-        return beyond(quiet, trials.get(asked - keys.size()).reading(layout, faults));
+        Trial trial = trials.get(asked - keys.size());
+        Reading now = trial.reading(layout, faults);
+        return beyond(quiet, trial instanceof Trial.Touch ? now : hanging(now));
     }
 
     private int answer(Circuit circuit, Reading quiet, int key) {
-        return beyond(quiet, circuit.pressed(keys.get(key)));
+        return beyond(quiet, hanging(circuit.pressed(keys.get(key))));
     }
 
     /** What touches of these joints, tried or not, would add to the quiet sweep of a board with these faults. */
     int[] touches(BitSet charged, List<Joint> joints) {
         Circuit circuit = Circuit.of(layout, charges.faults(charged));
-        Reading quiet = circuit.quiet();
+        Reading quiet = hanging(circuit.quiet());
         return joints.stream()
                 .mapToInt(joint -> beyond(quiet, circuit.touching(joint).quiet()))
                 .toArray();
+    }
+
+    /** While the flying lead hangs free, what conducts with its pin says nothing that other pins do not say. */
+    private Reading hanging(Reading reading) {
+        OptionalInt spare = charges.plan().sparePinIndex();
+        return spare.isEmpty()
+                ? reading
+                : new Reading(
+                        reading.low().withoutPin(spare.getAsInt()),
+                        reading.between().withoutPin(spare.getAsInt()));
     }
 
     private int beyond(Reading quiet, Reading now) {
@@ -168,7 +181,7 @@ final class Forecasts {
 
     private Forecast lone(int number) {
         Circuit circuit = Circuit.of(layout, List.of(charges.fault(number)));
-        Reading quiet = circuit.quiet();
+        Reading quiet = hanging(circuit.quiet());
         int[] answers = sound.copyOfAnswers();
         BitSet reach = charges.reach(number);
         for (int key = reach.nextSetBit(0); key >= 0; key = reach.nextSetBit(key + 1)) {

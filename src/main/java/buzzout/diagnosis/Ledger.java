@@ -2,6 +2,7 @@ package buzzout.diagnosis;
 
 import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
+import buzzout.plan.Plan;
 import buzzout.session.Evidence;
 import buzzout.session.Observation;
 import buzzout.session.Observation.Hands;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Evidence summed up for weighing: what each part of a forecast costs, as a logarithm of its probability.
@@ -35,9 +37,9 @@ final class Ledger {
     private final boolean everyKey;
     private int presses;
 
-    Ledger(Forecasts forecasts, int keys, Evidence evidence) {
+    Ledger(Forecasts forecasts, Plan plan, Evidence evidence) {
         this.readings = forecasts.readings();
-        this.keys = keys;
+        keys = plan.keys().size();
         Optional<Pairs> off = Optional.empty();
         boolean every = false;
         for (int key = 0; key < keys; key++) {
@@ -47,9 +49,10 @@ final class Ledger {
         }
         forecasts.trials().forEach(trial -> meant.add(List.of()));
         for (Observation observation : evidence.observations()) {
-            Pairs beyond = observation.seen().minus(off.orElse(Pairs.NONE));
+            Pairs seen = seen(observation, plan);
+            Pairs beyond = seen.minus(off.orElse(Pairs.NONE));
             if (observation.hands() instanceof Hands.Off) {
-                off = Optional.of(observation.seen());
+                off = Optional.of(seen);
             } else if (observation.hands() instanceof Hands.Meant press) {
                 add(meant, press.key(), beyond);
                 presses++;
@@ -72,6 +75,14 @@ final class Ledger {
         }
         quiet = off;
         everyKey = every;
+    }
+
+    /** Pairs with the spare pin count in touches only. */
+    private static Pairs seen(Observation observation, Plan plan) {
+        OptionalInt spare = plan.sparePinIndex();
+        return spare.isEmpty() || observation.hands() instanceof Hands.Touch
+                ? observation.seen()
+                : observation.seen().withoutPin(spare.getAsInt());
     }
 
     private void add(List<List<Integer>> to, int asked, Pairs beyond) {

@@ -67,6 +67,7 @@ final class Fold {
                 testAgain(draft, atMillis);
             }
             draft.quiet = draft.now;
+            draft.lead = draft.lead.atRest();
             draft.stage = Stage.PRESSING;
         } else if (action instanceof Action.RollCallBegun) {
             Turns.breakOff(draft);

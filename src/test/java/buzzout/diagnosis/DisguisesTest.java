@@ -64,7 +64,8 @@ class DisguisesTest {
         }
 
         private static double likelihood(Evidence evidence, List<Fault> faults) {
-            return new PlainModel(evidence).logLikelihood(PlainModel.Shown.by(new Layout(QUAYSIDE), QUAYSIDE, faults));
+            return new PlainModel(QUAYSIDE, evidence)
+                    .logLikelihood(PlainModel.Shown.by(new Layout(QUAYSIDE), QUAYSIDE, faults));
         }
     }
 

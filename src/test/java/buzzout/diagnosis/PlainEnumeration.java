@@ -69,7 +69,7 @@ final class PlainEnumeration {
         return tried.computeIfAbsent(
                 hands,
                 any -> entries.stream()
-                        .mapToInt(entry -> number(entry.shown().tried(layout, entry.faults(), hands)))
+                        .mapToInt(entry -> number(entry.shown().tried(layout, plan, entry.faults(), hands)))
                         .toArray());
     }
 
@@ -78,7 +78,7 @@ final class PlainEnumeration {
     }
 
     Weighed weigh(Evidence evidence) {
-        PlainModel model = new PlainModel(evidence);
+        PlainModel model = new PlainModel(plan, evidence);
         Map<Hands, int[]> trials = new LinkedHashMap<>();
         model.tried().forEach(hands -> trials.put(hands, tried(hands)));
         double[] ofQuiet = readings.stream().mapToDouble(model::quietCost).toArray();

@@ -36,13 +36,25 @@ final class PlainModel {
     record Shown(Reading quiet, List<Reading> answers) {
         static Shown by(Layout layout, Plan plan, Collection<? extends Fault> faults) {
             Circuit circuit = Circuit.of(layout, faults);
-            Reading quiet = circuit.quiet();
+            Reading quiet = hanging(plan, circuit.quiet());
             return new Shown(
                     quiet,
                     plan.keys().stream()
                             .map(circuit::pressed)
-                            .map(pressed -> beyond(quiet, pressed))
+                            .map(pressed -> beyond(quiet, hanging(plan, pressed)))
                             .toList());
+        }
+
+        /** Without the pairs of the spare pin, which count in touches only. */
+        private static Reading hanging(Plan plan, Reading reading) {
+            return new Reading(hanging(plan, reading.low()), hanging(plan, reading.between()));
+        }
+
+        private static Pairs hanging(Plan plan, Pairs pairs) {
+            return Pairs.of(pairs.list().stream()
+                    .filter(pair -> pair.low() < plan.nets().size()
+                            && pair.reads() < plan.nets().size())
+                    .toList());
         }
 
         private static Reading beyond(Reading quiet, Reading now) {
@@ -50,7 +62,7 @@ final class PlainModel {
         }
 
         /** What a touch, or keys held together, add to the quiet sweep. */
-        Reading tried(Layout layout, Collection<? extends Fault> faults, Hands hands) {
+        Reading tried(Layout layout, Plan plan, Collection<? extends Fault> faults, Hands hands) {
             if (hands instanceof Hands.Touch touch) {
                 return beyond(
                         quiet,
@@ -60,7 +72,7 @@ final class PlainModel {
             }
             BitSet held = new BitSet();
             ((Hands.Together) hands).keys().forEach(held::set);
-            return beyond(quiet, Circuit.of(layout, faults).read(held));
+            return beyond(quiet, hanging(plan, Circuit.of(layout, faults).read(held)));
         }
     }
 
@@ -72,12 +84,13 @@ final class PlainModel {
     private final Map<Pairs, Integer> came = new HashMap<>();
     private boolean everyKey;
 
-    PlainModel(Evidence evidence) {
+    PlainModel(Plan plan, Evidence evidence) {
         for (Observation observation : evidence.observations()) {
-            Pairs beyond = observation.seen().minus(quiet.orElse(Pairs.NONE));
             Hands hands = observation.hands();
+            Pairs seen = hands instanceof Hands.Touch ? observation.seen() : Shown.hanging(plan, observation.seen());
+            Pairs beyond = seen.minus(quiet.orElse(Pairs.NONE));
             if (hands instanceof Hands.Off) {
-                quiet = Optional.of(observation.seen());
+                quiet = Optional.of(seen);
             } else if (hands instanceof Hands.Meant press) {
                 meant.computeIfAbsent(press.key(), any -> new ArrayList<>()).add(beyond);
             } else if (hands instanceof Hands.Read turn) {
@@ -103,14 +116,14 @@ final class PlainModel {
 
     /** The logarithm of the weight of these faults against a faultless board that explains everything. */
     static double score(Plan plan, Priors priors, Evidence evidence, Collection<? extends Fault> faults) {
-        return logPrior(priors, faults) + new PlainModel(evidence).logLikelihood(new Layout(plan), plan, faults);
+        return logPrior(priors, faults) + new PlainModel(plan, evidence).logLikelihood(new Layout(plan), plan, faults);
     }
 
     private double logLikelihood(Layout layout, Plan plan, Collection<? extends Fault> faults) {
         Shown shown = Shown.by(layout, plan, faults);
         double sum = logLikelihood(shown);
         for (Hands hands : tried.keySet()) {
-            sum += triedCost(hands, shown.tried(layout, faults, hands));
+            sum += triedCost(hands, shown.tried(layout, plan, faults, hands));
         }
         return sum;
     }

@@ -78,8 +78,8 @@ class ReadThroughProofTest {
                 .filter(press -> !press.pairs().isEmpty())
                 .map(Press::pairs)
                 .toList();
-        PlainModel quiet =
-                new PlainModel(new Evidence(session.evidence().observations().subList(0, 1)));
+        PlainModel quiet = new PlainModel(
+                PLAN, new Evidence(session.evidence().observations().subList(0, 1)));
         Map<Fault, Double> weights = new HashMap<>();
         double total = 0;
         for (Board board : boards) {

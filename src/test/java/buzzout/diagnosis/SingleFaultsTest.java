@@ -141,7 +141,7 @@ class SingleFaultsTest {
         List<Integer> tried = tried(board, faults.size());
         for (int truth : tried) {
             Evidence evidence = evidenceOf.apply(shownBy.get(truth));
-            PlainModel model = new PlainModel(evidence);
+            PlainModel model = new PlainModel(plan, evidence);
             double[] ofShown =
                     distinct.stream().mapToDouble(model::logLikelihood).toArray();
             double[] scores = IntStream.range(0, faults.size())

@@ -56,7 +56,10 @@ final class CalledBoard {
     /** Presses a key; when nothing comes of it, says so of the key that is called. */
     void press(int key) {
         int meant = session.called().orElse(key);
-        Pairs closed = circuit.pressed(plan.keys().get(key)).low().minus(session.quiet());
+        Pairs closed = circuit.pressed(plan.keys().get(key))
+                .low()
+                .minus(circuit.quiet().low())
+                .minus(session.quiet());
         if (closed.isEmpty()) {
             say(new Action.NothingCame(meant));
         }

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class OtherPlanTest {
+class AnotherBoardTest {
     private static final Plan PLAN = ExamplePlan.quayside();
 
     @ParameterizedTest
@@ -27,14 +27,14 @@ class OtherPlanTest {
     void a_log_from_another_plan_is_told_and_accuses_no_joint_with_confidence(long seed) {
         Diagnosis diagnosis =
                 new Engine(PLAN).weigh(answersOfOtherKeys(seed, PLAN.keys().size()));
-        assertEquals(OtherPlan.WARNING, diagnosis.troubles().get(0));
+        assertEquals(AnotherBoard.WARNING, diagnosis.troubles().get(0));
         assertTrue(diagnosis.findings().stream().allMatch(finding -> finding.probability() < 0.5));
     }
 
     @Test
     void a_few_wrong_presses_do_not_make_it_another_plan() {
         Diagnosis diagnosis = new Engine(PLAN).weigh(answersOfOtherKeys(1, 3));
-        assertFalse(diagnosis.troubles().contains(OtherPlan.WARNING));
+        assertFalse(diagnosis.troubles().contains(AnotherBoard.WARNING));
     }
 
     /** A roll call in which so many keys answer as others, at random. */

@@ -6,7 +6,7 @@ package buzzout.diagnosis;
  * <p>Such a board answers a known key with anything: each of those presses then costs {@link #ANY_ANSWER}. Both numbers
  * are judgement.
  */
-final class OtherPlan {
+final class AnotherBoard {
     private static final double LOG_PRIOR = Math.log(1e-9);
 
     /** One of some 150 pairs. */
@@ -18,7 +18,7 @@ final class OtherPlan {
     static final String WARNING = "what came fits this plan so badly that it may be from another board or plan; "
             + "make sure that this plan is this board's before you solder anything";
 
-    private OtherPlan() {}
+    private AnotherBoard() {}
 
     /** How probable it is, against the best explanation under this plan. */
     static double probability(Ledger ledger, Hypothesis explanation) {
