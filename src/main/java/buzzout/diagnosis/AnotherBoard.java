@@ -3,11 +3,11 @@ package buzzout.diagnosis;
 /**
  * The chance that the evidence comes from a board of another plan altogether.
  *
- * <p>Such a board answers a known key with anything: each of those presses then costs {@link #ANY_ANSWER}. Both numbers
- * are judgement.
+ * <p>Such a board answers a press with anything, which costs {@link #ANY_ANSWER} each time; of the quiet check, of
+ * trials and of levels that may read either way it explains neither more nor less. Both numbers are judgement.
  */
 final class AnotherBoard {
-    private static final double LOG_PRIOR = Math.log(1e-9);
+    private static final double LOG_PRIOR = Math.log(1e-15);
 
     /** One of some 150 pairs. */
     private static final double ANY_ANSWER = Math.log(1 / 150.0);
@@ -22,7 +22,13 @@ final class AnotherBoard {
 
     /** How probable it is, against the best explanation under this plan. */
     static double probability(Ledger ledger, Hypothesis explanation) {
-        double other = LOG_PRIOR + ledger.presses() * ANY_ANSWER;
+        double other = LOG_PRIOR
+                + ledger.presses() * ANY_ANSWER
+                + ledger.quietCost(explanation.forecast().quiet());
+        for (int asked = 0; asked < explanation.forecast().asked(); asked++) {
+            int answer = explanation.forecast().answer(asked);
+            other += asked < ledger.keys() ? ledger.askedDoubt(asked, answer) : ledger.askedCost(asked, answer);
+        }
         return 1 / (1 + Math.exp(explanation.score() - other));
     }
 }

@@ -133,7 +133,9 @@ final class Forecasts {
     private int answer(List<Fault> faults, Reading quiet, int asked) {
         Trial trial = trials.get(asked - keys.size());
         Reading now = trial.reading(layout, faults);
-        return beyond(quiet, trial instanceof Trial.Touch ? now : hanging(now));
+        return trial instanceof Trial.Touch
+                ? beyond(Circuit.of(layout, faults).quiet(), now)
+                : beyond(quiet, hanging(now));
     }
 
     private int answer(Circuit circuit, Reading quiet, int key) {
@@ -143,7 +145,7 @@ final class Forecasts {
     /** What touches of these joints, tried or not, would add to the quiet sweep of a board with these faults. */
     int[] touches(BitSet charged, List<Joint> joints) {
         Circuit circuit = Circuit.of(layout, charges.faults(charged));
-        Reading quiet = hanging(circuit.quiet());
+        Reading quiet = circuit.quiet();
         return joints.stream()
                 .mapToInt(joint -> beyond(quiet, circuit.touching(joint).quiet()))
                 .toArray();

@@ -41,6 +41,7 @@ final class Ledger {
         this.readings = forecasts.readings();
         keys = plan.keys().size();
         Optional<Pairs> off = Optional.empty();
+        Pairs free = Pairs.NONE;
         boolean every = false;
         for (int key = 0; key < keys; key++) {
             meant.add(List.of());
@@ -50,8 +51,9 @@ final class Ledger {
         forecasts.trials().forEach(trial -> meant.add(List.of()));
         for (Observation observation : evidence.observations()) {
             Pairs seen = seen(observation, plan);
-            Pairs beyond = seen.minus(off.orElse(Pairs.NONE));
+            Pairs beyond = seen.minus(free);
             if (observation.hands() instanceof Hands.Off) {
+                free = observation.seen();
                 off = Optional.of(seen);
             } else if (observation.hands() instanceof Hands.Meant press) {
                 add(meant, press.key(), beyond);
@@ -63,6 +65,7 @@ final class Ledger {
                 named.set(turn.key());
             } else if (observation.hands() instanceof Hands.Flexed held) {
                 add(flexed, held.key(), beyond);
+                presses++;
             } else if (observation.hands() instanceof Hands.SomeKey) {
                 int answer = readings.number(beyond);
                 presses++;
@@ -102,7 +105,7 @@ final class Ledger {
         return quiet;
     }
 
-    /** How many presses there were. */
+    /** How many presses there were, and looks at held keys. */
     int presses() {
         return presses;
     }

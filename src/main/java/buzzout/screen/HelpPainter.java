@@ -21,11 +21,9 @@ final class HelpPainter {
             new Hint("u", "take the last press or word back"),
             new Hint("c", "call keys one by one; leave it"),
             new Hint("d", "the chosen finding is repaired"),
-            new Hint("Tab", "next finding; Shift-Tab back"),
-            new Hint("PgDn/Up", "scroll; Ctrl-L paints anew"),
+            new Hint("Tab PgDn", "next finding; scroll it"),
             new Hint("f  a", "flex check; hold several at once"),
-            new Hint("b", "how long contacts bounce"),
-            new Hint("m", "turn the tones off or on"),
+            new Hint("b  m", "bounce times; tones off or on"),
             new Hint("q", "quit; so does Ctrl-C"));
 
     private static final int STROKE_COLUMN = 38;

@@ -33,8 +33,7 @@ final class Gathered {
         for (Touch touch : session.lead().touches()) {
             touch.called()
                     .ifPresent(joint -> observations.add(new Observation(
-                            new Hands.Touch(joint.net(plan), joint.place(plan)),
-                            quiet.plus(session.lead().during(touch)))));
+                            new Hands.Touch(joint.net(plan), joint.place(plan)), quiet.plus(touch.unpressed()))));
         }
         if (session.everyKeyPressed()) {
             observations.add(new Observation(new Hands.EveryKey(), quiet));

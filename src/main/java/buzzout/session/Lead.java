@@ -26,11 +26,6 @@ public record Lead(Pairs now, List<Touch> touches, Optional<Joint> called, Pairs
         touches = List.copyOf(touches);
     }
 
-    /** What conducts while a touch lasts, beside what conducts between the nets. */
-    Pairs during(Touch touch) {
-        return touch.unpressed().plus(idle);
-    }
-
     /** Of these pairs, those with the spare pin. */
     static Pairs of(Plan plan, Pairs pairs) {
         return Pairs.of(pairs.list().stream().filter(pair -> isOn(plan, pair)).toList());

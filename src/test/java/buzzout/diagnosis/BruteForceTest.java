@@ -144,6 +144,11 @@ class BruteForceTest {
                 findings++;
                 sum += difference;
                 largest = Math.max(largest, difference);
+                if (difference > 0.001) {
+                    cases.append(String.format(
+                            "%s: the finding of %s has %.4f, should have %.4f%n",
+                            about, finding.first().fault().code(board.plan()), finding.probability(), probability));
+                }
             }
         }
 

@@ -64,11 +64,10 @@ final class PlainModel {
         /** What a touch, or keys held together, add to the quiet sweep. */
         Reading tried(Layout layout, Plan plan, Collection<? extends Fault> faults, Hands hands) {
             if (hands instanceof Hands.Touch touch) {
+                Circuit board = Circuit.of(layout, faults);
                 return beyond(
-                        quiet,
-                        Circuit.of(layout, faults)
-                                .touching(touch.net(), touch.joint())
-                                .quiet());
+                        board.quiet(),
+                        board.touching(touch.net(), touch.joint()).quiet());
             }
             BitSet held = new BitSet();
             ((Hands.Together) hands).keys().forEach(held::set);
@@ -85,11 +84,13 @@ final class PlainModel {
     private boolean everyKey;
 
     PlainModel(Plan plan, Evidence evidence) {
+        Pairs free = Pairs.NONE;
         for (Observation observation : evidence.observations()) {
             Hands hands = observation.hands();
             Pairs seen = hands instanceof Hands.Touch ? observation.seen() : Shown.hanging(plan, observation.seen());
-            Pairs beyond = seen.minus(quiet.orElse(Pairs.NONE));
+            Pairs beyond = seen.minus(free);
             if (hands instanceof Hands.Off) {
+                free = observation.seen();
                 quiet = Optional.of(seen);
             } else if (hands instanceof Hands.Meant press) {
                 meant.computeIfAbsent(press.key(), any -> new ArrayList<>()).add(beyond);

@@ -47,7 +47,8 @@ class LeadTest {
     void a_lead_that_lies_on_a_net_is_no_part_of_the_quiet_check() {
         Hands hands = Hands.afterQuietCheck(met(E_ON_R1));
         assertEquals(Pairs.NONE, hands.session().quiet());
-        assertEquals(Pairs.of(met(E_ON_R1)), hands.session().lead().now());
+        assertEquals(Pairs.of(met(E_ON_R1)), hands.session().lead().idle());
+        assertEquals(Pairs.NONE, hands.session().lead().now());
     }
 
     @Test
