@@ -30,15 +30,19 @@ final class Bench {
     private List<Action> afterQuietCheck;
 
     Bench(LoadedPlan loaded, Journal journal) {
-        this(loaded, journal, List.of());
+        this(loaded, journal, Past.NONE, List.of());
     }
 
-    /** @param afterQuietCheck what the person said in advance, for when the first quiet check is over */
-    Bench(LoadedPlan loaded, Journal journal, List<Action> afterQuietCheck) {
+    /**
+     * @param past what the journal holds already
+     * @param afterQuietCheck what the person said in advance, for when the next quiet check is over
+     */
+    Bench(LoadedPlan loaded, Journal journal, Past past, List<Action> afterQuietCheck) {
         this.journal = journal;
         this.engine = new Engine(loaded.plan());
         this.now = Snapshot.of(loaded.plan());
         this.afterQuietCheck = afterQuietCheck;
+        show(past.events(), Optional.empty());
     }
 
     Snapshot now() {
@@ -50,7 +54,10 @@ final class Bench {
         if (events.isEmpty()) {
             return;
         }
-        Optional<String> warning = written(events).map(LogNotWritten::sentence);
+        show(events, written(events).map(LogNotWritten::sentence));
+    }
+
+    private void show(List<Event> events, Optional<String> warning) {
         Session session = now.session();
         EventLines lines = now.events();
         for (Event event : events) {

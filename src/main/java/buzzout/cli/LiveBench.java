@@ -32,6 +32,7 @@ final class LiveBench implements Source {
     private final BoardHands hands;
     private final TouchCalls touchCalls = new TouchCalls();
     private final BlockingQueue<Event> queue = new LinkedBlockingQueue<>();
+    private final Past past;
     private final long startNanos = System.nanoTime();
     private final Semaphore unweighed = new Semaphore(0);
     private final Thread taking = new Thread(guarded(this::takeAll), "bench");
@@ -41,8 +42,9 @@ final class LiveBench implements Source {
     private volatile Optional<RuntimeException> failure = Optional.empty();
     private volatile boolean ended;
 
-    private LiveBench(Bench bench, BoardHands hands) {
+    private LiveBench(Bench bench, Past past, BoardHands hands) {
         this.bench = bench;
+        this.past = past;
         this.hands = hands;
         taking.setDaemon(true);
         weighing.setDaemon(true);
@@ -50,7 +52,12 @@ final class LiveBench implements Source {
 
     /** Starts to take events in; the hands do to a simulated board what the person asks. */
     static LiveBench start(Bench bench, BoardHands hands) {
-        LiveBench live = new LiveBench(bench, hands);
+        return start(bench, Past.NONE, hands);
+    }
+
+    /** The same, in a session that goes on. */
+    static LiveBench start(Bench bench, Past past, BoardHands hands) {
+        LiveBench live = new LiveBench(bench, past, hands);
         live.taking.start();
         live.weighing.start();
         return live;
@@ -66,7 +73,7 @@ final class LiveBench implements Source {
     }
 
     void hear(ProbeEvent event) {
-        add(new Event.FromProbe(millis(), event));
+        add(new Event.FromProbe(millis(), past.countedOn(event)));
     }
 
     void tell(Action action) {
@@ -225,6 +232,6 @@ final class LiveBench implements Source {
 
     /** Milliseconds since the session began. */
     long millis() {
-        return (System.nanoTime() - startNanos) / 1_000_000;
+        return past.millis() + (System.nanoTime() - startNanos) / 1_000_000;
     }
 }

@@ -29,6 +29,12 @@ final class LiveSitting {
     private final LoadedPlan loaded;
     private final Optional<String> unit;
     private final Journal journal;
+    private final Past past;
+
+    /** To take up a session again. */
+    LiveSitting(Surroundings surroundings, Common common, Canvas canvas, Resumption from) {
+        this(surroundings, common, canvas, from.loaded(), from.unit(), from.journal(), from.past());
+    }
 
     LiveSitting(
             Surroundings surroundings,
@@ -37,12 +43,24 @@ final class LiveSitting {
             LoadedPlan loaded,
             Optional<String> unit,
             Journal journal) {
+        this(surroundings, common, canvas, loaded, unit, journal, Past.NONE);
+    }
+
+    private LiveSitting(
+            Surroundings surroundings,
+            Common common,
+            Canvas canvas,
+            LoadedPlan loaded,
+            Optional<String> unit,
+            Journal journal,
+            Past past) {
         this.surroundings = surroundings;
         this.common = common;
         this.canvas = canvas;
         this.loaded = loaded;
         this.unit = unit;
         this.journal = journal;
+        this.past = past;
     }
 
     /** What becomes of a session in the end: says it, and gives the exit status. */
@@ -59,7 +77,7 @@ final class LiveSitting {
     /** On a probe, to another end than findings. */
     int onProbe(LinkSource source, List<Action> afterQuietCheck, boolean rollCall, Ending ending)
             throws Failure, IOException, InterruptedException {
-        LiveBench bench = LiveBench.start(new Bench(loaded, journal, afterQuietCheck), BoardHands.NONE);
+        LiveBench bench = LiveBench.start(new Bench(loaded, journal, past, afterQuietCheck), past, BoardHands.NONE);
         return hold(bench, source, false, ending, live -> {
             if (rollCall) {
                 live.tell(new Action.RollCallBegun());
@@ -103,6 +121,7 @@ final class LiveSitting {
 
     private int over(Session session, Leaving leaving, Ending ending) throws Failure, IOException {
         int status = Status.NO_PROBE;
+        boolean worthALog = session.probe().isPresent() || !past.events().isEmpty();
         try {
             if (session.probe().isPresent()) {
                 status = ending.over(session);
@@ -112,7 +131,11 @@ final class LiveSitting {
                 NothingAnswers.whatToTry(SerialPorts.list()).forEach(surroundings.console()::complain);
             }
         } finally {
-            sayLog();
+            if (worthALog) {
+                sayLog();
+            } else {
+                journal.discard();
+            }
         }
         return leaving instanceof Leaving.Signalled by ? Status.SIGNAL + by.number() : status;
     }

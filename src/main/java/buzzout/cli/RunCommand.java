@@ -8,8 +8,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 @Command(
         name = "run",
@@ -24,8 +27,11 @@ final class RunCommand implements Callable<Integer> {
     @Mixin
     Common common = new Common();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
-    private String file = "";
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "PLAN", arity = "0..1", description = "The plan, a TOML file.")
+    private Optional<String> file = Optional.empty();
 
     @Mixin
     ScreenOption screen = new ScreenOption();
@@ -43,6 +49,13 @@ final class RunCommand implements Callable<Integer> {
                     + " and time.")
     private Optional<String> log = Optional.empty();
 
+    @Option(
+            names = "--resume",
+            paramLabel = "LOG",
+            description = "Take a session up again, after a crash or a break, and go on in the same log; its plan is in"
+                    + " it, and PLAN, if you name it, must be the same.")
+    private Optional<String> resume = Optional.empty();
+
     @Option(names = "--roll-call", description = "Call one key after another, after the quiet check.")
     private boolean rollCall;
 
@@ -58,12 +71,29 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Failure, IOException, InterruptedException {
-        LoadedPlan loaded = LoadedPlan.from(surroundings, file);
-        Canvas canvas = screen.canvas(surroundings);
-        try (Journal journal = SessionLogs.begin(surroundings, loaded, unit, log)) {
-            return new LiveSitting(surroundings, common, canvas, loaded, unit, journal)
-                    .onProbe(
-                            probe.source(), readThrough ? List.of(new Action.ReadThroughBegun()) : List.of(), rollCall);
+        if (resume.isEmpty() && file.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "Missing required parameter: 'PLAN'");
         }
+        if (resume.isPresent() && (unit.isPresent() || log.isPresent())) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--resume goes on in a log that has its name and its unit already: leave out --log and --unit.");
+        }
+        Optional<LoadedPlan> loaded =
+                file.isPresent() ? Optional.of(LoadedPlan.from(surroundings, file.get())) : Optional.empty();
+        Canvas canvas = screen.canvas(surroundings);
+        if (resume.isPresent()) {
+            try (Resumption resumption = Resumption.of(surroundings, resume.get(), loaded)) {
+                return hold(new LiveSitting(surroundings, common, canvas, resumption));
+            }
+        }
+        try (Journal journal = SessionLogs.begin(surroundings, loaded.orElseThrow(), unit, log)) {
+            return hold(new LiveSitting(surroundings, common, canvas, loaded.orElseThrow(), unit, journal));
+        }
+    }
+
+    private int hold(LiveSitting sitting) throws Failure, IOException, InterruptedException {
+        return sitting.onProbe(
+                probe.source(), readThrough ? List.of(new Action.ReadThroughBegun()) : List.of(), rollCall);
     }
 }

@@ -41,7 +41,7 @@ final class EventReader {
     Event event(JsonObject object) throws UnusableLine {
         String word = new Fields("an event", object).text("event");
         Fields fields = new Fields(Fields.quoted(word), object);
-        long millis = fields.optionalNumber("ms").orElse(lastMillis + UNSTATED_MILLIS);
+        long millis = fields.optionalNumber("ms").orElse(Math.min(lastMillis + UNSTATED_MILLIS, Fields.MOST));
         Event event = switch (word) {
             case "found", "whole", "closed", "opened", "lost", "garbled", "link-lost", "refused" ->
                 new Event.FromProbe(millis, probeEvent(word, fields, millis));
@@ -69,7 +69,7 @@ final class EventReader {
     }
 
     private static long micros(Fields fields, long millis) throws UnusableLine {
-        return fields.optionalNumber("us").orElse(millis * 1000);
+        return fields.optionalNumber("us").orElse(Math.min(millis * 1000, Fields.MOST));
     }
 
     private static Identity identity(Fields fields) throws UnusableLine {

@@ -16,6 +16,9 @@ record Fields(String owner, JsonObject object) {
     /** Long enough for microseconds over thirty years, short enough to stay exact in any JSON reader. */
     private static final Pattern WHOLE_NUMBER = Pattern.compile("\\d{1,15}");
 
+    /** The largest such number. */
+    static final long MOST = 999_999_999_999_999L;
+
     private static final int MOST_QUOTED = 40;
 
     String text(String name) throws UnusableLine {

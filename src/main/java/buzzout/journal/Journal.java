@@ -65,7 +65,14 @@ public final class Journal implements Closeable {
 
     private static Journal begin(Path path, LogHeader header, Plan plan) throws IOException {
         FileChannel channel = FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        WriterLock.take(channel);
         return begin(path, channel, header, plan);
+    }
+
+    /** Goes on at the channel's end, which must be the end of a line. */
+    static Journal goingOn(Path path, FileChannel channel, Plan plan) throws IOException {
+        channel.position(channel.size());
+        return new Journal(path, channel, plan);
     }
 
     static Journal begin(Path path, FileChannel channel, LogHeader header, Plan plan) throws IOException {
@@ -112,6 +119,16 @@ public final class Journal implements Closeable {
                 channel.truncate(before);
             }
             throw e;
+        }
+    }
+
+    /** Closes the log and takes it away; for one in which nothing was worth keeping. */
+    public void discard() throws LogNotWritten {
+        close();
+        try {
+            Files.deleteIfExists(path);
+        } catch (IOException e) {
+            throw new LogNotWritten(path, e);
         }
     }
 

@@ -116,7 +116,7 @@ public final class JournalReader {
         return events;
     }
 
-    private static JsonObject object(LogLines.Line line) throws UnusableLine {
+    static JsonObject object(LogLines.Line line) throws UnusableLine {
         try (JsonReader reader = new JsonReader(new StringReader(line.text()))) {
             reader.setStrictness(Strictness.STRICT);
             reader.setNestingLimit(MOST_NESTING);

@@ -16,6 +16,14 @@ public final class LogNotWritten extends IOException {
         super("cannot write the session log " + path + ": " + why(cause), cause);
     }
 
+    private LogNotWritten(Path path, String why) {
+        super("cannot write the session log " + path + ": " + why);
+    }
+
+    static LogNotWritten elsewhere(Path path) {
+        return new LogNotWritten(path, "another program is writing it. End that one first, or begin a new log.");
+    }
+
     private static String why(IOException cause) {
         String reason = Optional.ofNullable(
                         cause instanceof FileSystemException file ? file.getReason() : cause.getMessage())
@@ -31,6 +39,9 @@ public final class LogNotWritten extends IOException {
         }
         if (reason.toLowerCase(Locale.ROOT).contains("no space left") || reason.contains("quota")) {
             return "the disk is full. What was written before is kept; free some space and start again.";
+        }
+        if (reason.contains("File too large")) {
+            return "files here may not grow any further. What was written before is kept; raise the limit and go on.";
         }
         return reason + ". Choose another place with --log FILE.";
     }

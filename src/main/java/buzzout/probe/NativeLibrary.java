@@ -9,14 +9,19 @@ import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
 
 /**
- * Readies jSerialComm before its first use: its native library goes into the user's own cache, because it would else be
- * unpacked to a place in the shared temporary folder that anyone can foresee; and its threads do not keep the program
- * alive.
+ * Readies jSerialComm before its first use: its native library goes where only this user can write, because it would
+ * else be unpacked to a place in the shared temporary folder that anyone can foresee; and its threads do not keep the
+ * program alive.
  */
 final class NativeLibrary {
     private static final String PATH_PROPERTY = "jSerialComm.library.path";
+
+    /** Part of the places that the library makes up itself. */
+    private static final String PLACE_PROPERTY = "fazecast.jSerialComm.appid";
 
     /** As the library names its own folders. */
     private static final List<String> ARCHITECTURES = List.of(
@@ -24,7 +29,7 @@ final class NativeLibrary {
 
     private NativeLibrary() {}
 
-    /** To be called before the library's port class is touched. Where the cache cannot be written, it unpacks as ever. */
+    /** To be called before the library's port class is touched. */
     static void ready() {
         SerialPortThreadFactory.set(task -> {
             Thread thread = new Thread(task, "serial");
@@ -32,43 +37,64 @@ final class NativeLibrary {
             return thread;
         });
         if (System.getProperty(PATH_PROPERTY) == null) {
-            try {
-                Path folder = UserFolders.cache().resolve("jSerialComm");
-                unpack(System.getProperty("os.name", ""), folder);
-                System.setProperty(PATH_PROPERTY, folder.toString());
-            } catch (IOException unwritable) {
-                // The library's own way is the better one then.
-            }
+            String system = System.getProperty("os.name", "");
+            placed(system, PrivateFolder.candidates())
+                    .ifPresentOrElse(
+                            folder -> System.setProperty(PATH_PROPERTY, folder.toString()),
+                            // Left to itself it must not take what somebody laid out for it.
+                            () -> System.setProperty(
+                                    PLACE_PROPERTY, UUID.randomUUID().toString()));
         }
     }
 
-    /** Lays the libraries for one operating system out below a folder, as the library looks for them. */
-    static void unpack(String system, Path folder) throws IOException {
+    /** Lays the libraries out in the first of these places that is private and lets programs run. */
+    static Optional<Path> placed(String system, List<PrivateFolder.Candidate> candidates) {
+        for (PrivateFolder.Candidate candidate : candidates) {
+            try {
+                Path folder = candidate.made().resolve("jSerialComm");
+                if (unpack(system, folder)) {
+                    return Optional.of(folder);
+                }
+            } catch (IOException unusable) {
+                // The next place may be usable.
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Lays the libraries for one operating system out below a folder, as the library looks for them. Says whether the
+     * file system lets them be loaded: one that is mounted noexec does not.
+     */
+    static boolean unpack(String system, Path folder) throws IOException {
         String name = system.toLowerCase(Locale.ROOT);
         boolean windows = name.startsWith("windows");
         boolean mac = name.startsWith("mac");
         String family = windows ? "Windows" : mac ? "OSX" : "Linux";
         String file = windows ? "jSerialComm.dll" : mac ? "libjSerialComm.jnilib" : "libjSerialComm.so";
+        boolean loadable = true;
         for (String architecture : ARCHITECTURES) {
             String resource = "/" + family + "/" + architecture + "/" + file;
             try (InputStream packed = SerialPortThreadFactory.class.getResourceAsStream(resource)) {
                 if (packed != null) {
-                    place(
-                            packed.readAllBytes(),
-                            folder.resolve(family).resolve(architecture).resolve(file));
+                    Path parent = Files.createDirectories(folder.resolve(family).resolve(architecture));
+                    loadable &= place(packed.readAllBytes(), parent.resolve(file));
                 }
             }
         }
+        return loadable;
     }
 
-    /** In one move, so that a second program that starts meanwhile finds a whole file. */
-    private static void place(byte[] library, Path file) throws IOException {
-        if (Files.exists(file) && Arrays.equals(Files.readAllBytes(file), library)) {
-            return;
+    /**
+     * In one move, so that a second program that starts meanwhile finds a whole file. What lies there already is
+     * compared byte for byte with what this program brings.
+     */
+    private static boolean place(byte[] library, Path file) throws IOException {
+        if (!Files.isRegularFile(file) || !Arrays.equals(Files.readAllBytes(file), library)) {
+            Path part = Files.createTempFile(file.getParent(), "part", null);
+            Files.write(part, library);
+            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         }
-        Path folder = Files.createDirectories(file.getParent());
-        Path part = Files.createTempFile(folder, "part", null);
-        Files.write(part, library);
-        Files.move(part, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        return Files.isExecutable(file) || (file.toFile().setExecutable(true) && Files.isExecutable(file));
     }
 }

@@ -38,10 +38,11 @@ final class Fold {
             draft.probe = Optional.of(found.identity());
             draft.port = Optional.of(found.port());
             draft.linkTrouble = Optional.empty();
-            if (draft.stage == Stage.NO_PROBE) {
-                draft.stage = Stage.QUIET_CHECK;
-            } else if (draft.stage == Stage.REPAIRING) {
+            boolean goesOn = draft.stage == Stage.ENDED;
+            if (draft.stage == Stage.REPAIRING || (goesOn && !draft.repairs.isEmpty())) {
                 testAgain(draft, atMillis);
+            } else if (draft.stage == Stage.NO_PROBE || goesOn) {
+                draft.stage = Stage.QUIET_CHECK;
             }
         } else if (event instanceof ProbeEvent.Lost lost) {
             draft.lostChanges += lost.changes();

@@ -170,7 +170,8 @@ class SessionCommandsTest {
                 line.runTyping("quit\n", "run", "quayside.toml", "--port", folder + "/none", "--log", "r.jsonl");
         assertEquals(3, result.status(), result.out());
         assertTrue(result.err().contains("Try another cable") || result.err().contains("bootloader"), result.err());
-        assertTrue(Files.exists(folder.resolve("r.jsonl")));
+        assertTrue(Files.notExists(folder.resolve("r.jsonl")), "nothing was worth a log");
+        assertEquals(-1, result.out().indexOf("Log: "), result.out());
     }
 
     private void simulate(String log, String option, String... faults) {

@@ -108,6 +108,29 @@ class JournalTest {
 
     @Test
     @EnabledOnOs(OS.LINUX)
+    void a_folder_in_which_nobody_may_write_is_named() {
+        // Not even root can make a file there, so this holds wherever the tests run.
+        Path path = Path.of("/sys/q.jsonl");
+        assertEquals(
+                "cannot write the session log /sys/q.jsonl: you are not allowed to write there. Choose another place"
+                        + " with --log FILE.",
+                assertThrows(LogNotWritten.class, () -> Journal.create(path, EveryEvent.HEADER, PLAN))
+                        .sentence());
+    }
+
+    @Test
+    void a_link_in_the_sessions_folder_leads_nowhere() throws IOException {
+        Path elsewhere = folder.resolve("elsewhere");
+        Path sessions = Files.createDirectory(folder.resolve("sessions"));
+        Files.createSymbolicLink(sessions.resolve("quayside-46-Q-03-2026-11-25T10-14-05.jsonl"), elsewhere);
+        try (Journal journal = Journal.createIn(sessions, EveryEvent.HEADER, PLAN)) {
+            assertEquals(sessions.resolve("quayside-46-Q-03-2026-11-25T10-14-05-2.jsonl"), journal.path());
+        }
+        assertTrue(Files.notExists(elsewhere), "nothing is written through the link");
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
     void a_full_disk_is_named() throws IOException {
         Path full = Path.of("/dev/full");
         FileChannel channel = FileChannel.open(full, StandardOpenOption.WRITE);

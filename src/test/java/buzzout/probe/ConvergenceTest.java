@@ -52,6 +52,21 @@ class ConvergenceTest {
             assertTrue(wire.damaged() > 20, "seed " + seed + " damaged " + wire.damaged() + " bytes");
             List<Long> times = Play.times(play.events());
             assertEquals(times.stream().sorted().toList(), times, "seed " + seed);
+            System.out.printf(
+                    "Noise, seed %d: %d moves made; %d bytes spoiled; %d changes told, %d counted as lost, %d lines not"
+                            + " understood.%n",
+                    seed,
+                    PRESSES,
+                    wire.damaged(),
+                    play.events().stream()
+                            .filter(event -> event instanceof ProbeEvent.Closed || event instanceof ProbeEvent.Opened)
+                            .count(),
+                    play.events().stream()
+                            .mapToLong(event -> event instanceof ProbeEvent.Lost lost ? lost.changes() : 0)
+                            .sum(),
+                    play.events().stream()
+                            .mapToLong(event -> event instanceof ProbeEvent.Garbled garbled ? garbled.lines() : 0)
+                            .sum());
         }
     }
 

@@ -1,16 +1,22 @@
 package buzzout.probe;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,6 +53,96 @@ class NativeLibraryTest {
                     List.of(),
                     files.filter(file -> file.getFileName().toString().startsWith("part"))
                             .toList());
+        }
+    }
+
+    @Test
+    void what_was_tampered_with_at_the_same_length_is_put_right() throws IOException {
+        NativeLibrary.unpack("Linux", folder);
+        Path library = folder.resolve("Linux/x86_64/libjSerialComm.so");
+        byte[] whole = Files.readAllBytes(library);
+        byte[] altered = whole.clone();
+        altered[whole.length / 2] ^= 1;
+        Files.write(library, altered);
+        NativeLibrary.unpack("Linux", folder);
+
+        assertArrayEquals(whole, Files.readAllBytes(library));
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void nobody_else_may_enter_the_folder_even_if_it_was_open_before() throws IOException {
+        Path fresh = PrivateFolder.made(folder.resolve("a/buzzout"));
+        Path open = Files.createDirectory(folder.resolve("open"));
+        Files.setPosixFilePermissions(open, PosixFilePermissions.fromString("rwxrwxrwx"));
+        PrivateFolder.made(open);
+
+        assertEquals("rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(fresh)));
+        assertEquals("rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(open)));
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void a_link_in_the_cache_s_place_is_not_followed_and_the_next_place_is_taken() throws IOException {
+        Path elsewhere = Files.createDirectory(folder.resolve("elsewhere"));
+        Path link = Files.createSymbolicLink(folder.resolve("link"), elsewhere);
+        Path next = folder.resolve("next");
+
+        assertEquals(
+                Optional.of(next.resolve("jSerialComm")),
+                NativeLibrary.placed("Linux", List.of(() -> PrivateFolder.made(link), () -> PrivateFolder.made(next))));
+        try (Stream<Path> files = Files.list(elsewhere)) {
+            assertEquals(0, files.count());
+        }
+    }
+
+    /** On a file system of its own that is mounted noexec, in a program of its own that lists the ports. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void a_cache_that_lets_no_program_run_is_passed_by_and_ports_are_listed_all_the_same()
+            throws IOException, InterruptedException {
+        Path cache = Files.createDirectory(folder.resolve("cache"));
+        Path temporary = Files.createDirectory(folder.resolve("temporary"));
+        String script = "mount -t tmpfs -o noexec,size=4m tmpfs \"$1\" || exit 77; shift; exec \"$@\"";
+        Process listing = new ProcessBuilder(
+                        "unshare",
+                        "--map-root-user",
+                        "--mount",
+                        "sh",
+                        "-c",
+                        script,
+                        "sh",
+                        cache.toString(),
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Duser.home=" + cache,
+                        "-Djava.io.tmpdir=" + temporary,
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Listing.class.getName())
+                .redirectErrorStream(true)
+                .start();
+        String said = new String(listing.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        int status = listing.waitFor();
+        assumeTrue(
+                status != 77 && !said.startsWith("unshare"),
+                "no file system can be mounted here, so none that is noexec: " + said);
+
+        assertEquals(0, status, said);
+        assertTrue(said.startsWith("loaded from " + temporary + "/buzzout-"), said);
+        try (Stream<Path> left = Files.list(temporary)) {
+            assertEquals(
+                    List.of(),
+                    left.filter(file -> !file.endsWith("hsperfdata_root")).toList());
+        }
+    }
+
+    /** Says where the library was loaded from. */
+    static final class Listing {
+        private Listing() {}
+
+        public static void main(String[] arguments) {
+            SerialPorts.list();
+            System.out.println("loaded from " + System.getProperty("jSerialComm.library.path"));
         }
     }
 
