@@ -5,6 +5,7 @@ import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.screen.Screen;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.Terminal;
+import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
 import java.util.Map;
 import java.util.Optional;
@@ -74,6 +75,11 @@ public final class BoardScreen {
             OptionalInt signal = signals.caught();
             return signal.isPresent() ? new Leaving.Signalled(signal.getAsInt()) : new Leaving.Quit();
         }
+    }
+
+    /** Draws one frame that nobody sees. */
+    public static void drawInMemory(Setting setting, Source source) throws IOException {
+        show(new DefaultVirtualTerminal(), setting, source, new CountDownLatch(0));
     }
 
     /** The same on any terminal; returns when the person quits or {@code end} is counted down. */
