@@ -15,7 +15,7 @@ import java.util.concurrent.TimeUnit;
 
 /** The screen of a session, from its opening to the person's leaving it. */
 public final class BoardScreen {
-    private static final long MILLIS_A_FRAME = 33;
+    private static final long MILLIS_A_FRAME = 10;
 
     private final Screen screen;
     private final Source source;
