@@ -15,5 +15,5 @@ if errorlevel 1 (
 )
 rem The program writes UTF-8.
 chcp 65001 >nul
-"%JAVA%" -XX:+UseSerialGC -jar "%JAR%" %*
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "%JAR%" %*
 exit /b %errorlevel%

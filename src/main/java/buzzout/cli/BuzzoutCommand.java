@@ -1,6 +1,9 @@
 package buzzout.cli;
 
+import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -24,6 +27,26 @@ import picocli.CommandLine.Command;
         footerHeading = "%n",
         footer = "`buzzout COMMAND --help` tells more about each.")
 final class BuzzoutCommand implements Callable<Integer> {
+    /** In the order of the help; the name is the one that the command itself has. */
+    private static final List<Map.Entry<String, Function<Surroundings, Callable<Integer>>>> COMMANDS = List.of(
+            Map.entry("demo", DemoCommand::new),
+            Map.entry("run", RunCommand::new),
+            Map.entry("new", NewCommand::new),
+            Map.entry("check", CheckCommand::new),
+            Map.entry("draw", DrawCommand::new),
+            Map.entry("ports", PortsCommand::new),
+            Map.entry("replay", ReplayCommand::new),
+            Map.entry("diagnose", DiagnoseCommand::new),
+            Map.entry("report", ReportCommand::new),
+            Map.entry("compare", CompareCommand::new),
+            Map.entry("history", HistoryCommand::new),
+            Map.entry("simulate", SimulateCommand::new),
+            Map.entry("faults", FaultsCommand::new),
+            Map.entry("netlist", NetlistCommand::new),
+            Map.entry("learn", LearnCommand::new),
+            Map.entry("export", ExportCommand::new),
+            Map.entry("format", FormatCommand::new));
+
     private static final String FIRST_STEPS = """
             Buzzout proves a hand-wired key matrix wire by wire and names the joint to repair.
 
@@ -39,25 +62,19 @@ final class BuzzoutCommand implements Callable<Integer> {
         this.surroundings = surroundings;
     }
 
-    static CommandLine commandLine(Surroundings surroundings) {
-        CommandLine line = new CommandLine(new BuzzoutCommand(surroundings))
-                .addSubcommand(new DemoCommand(surroundings))
-                .addSubcommand(new RunCommand(surroundings))
-                .addSubcommand(new NewCommand(surroundings))
-                .addSubcommand(new CheckCommand(surroundings))
-                .addSubcommand(new DrawCommand(surroundings))
-                .addSubcommand(new PortsCommand(surroundings))
-                .addSubcommand(new ReplayCommand(surroundings))
-                .addSubcommand(new DiagnoseCommand(surroundings))
-                .addSubcommand(new ReportCommand(surroundings))
-                .addSubcommand(new CompareCommand(surroundings))
-                .addSubcommand(new HistoryCommand(surroundings))
-                .addSubcommand(new SimulateCommand(surroundings))
-                .addSubcommand(new FaultsCommand(surroundings))
-                .addSubcommand(new NetlistCommand(surroundings))
-                .addSubcommand(new LearnCommand(surroundings))
-                .addSubcommand(new ExportCommand(surroundings))
-                .addSubcommand(new FormatCommand(surroundings));
+    /**
+     * The command line that can take these arguments. Making a command reads its options by reflection, so where the first
+     * argument names one, only that one is made.
+     */
+    static CommandLine commandLine(Surroundings surroundings, String... arguments) {
+        CommandLine line = new CommandLine(new BuzzoutCommand(surroundings));
+        String first = arguments.length == 0 ? "" : arguments[0];
+        boolean named = COMMANDS.stream().anyMatch(command -> command.getKey().equals(first));
+        for (Map.Entry<String, Function<Surroundings, Callable<Integer>>> command : COMMANDS) {
+            if (!named || command.getKey().equals(first)) {
+                line.addSubcommand(command.getValue().apply(surroundings));
+            }
+        }
         line.getCommandSpec().version("Buzzout " + Version.NUMBER);
         return line;
     }

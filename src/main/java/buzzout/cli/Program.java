@@ -31,7 +31,7 @@ final class Program {
 
     private int run(String... arguments) {
         StringWriter help = new StringWriter();
-        CommandLine line = BuzzoutCommand.commandLine(surroundings)
+        CommandLine line = BuzzoutCommand.commandLine(surroundings, arguments)
                 .setOut(new PrintWriter(help, true))
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .registerConverter(long.class, Program::wholeNumber)

@@ -4,6 +4,7 @@ import buzzout.circuit.Fault;
 import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -192,13 +193,13 @@ final class Settle {
 
     private String outcomes(Step step, Words words) {
         List<Integer> outcomes = Objects.requireNonNull(tests.get(step)).outcomes();
-        return outcomes.stream()
-                .distinct()
-                .map(outcome -> words.of(outcome)
-                        + meaning(IntStream.range(0, outcomes.size())
-                                .filter(state -> outcomes.get(state).equals(outcome))
-                                .mapToObj(states::get)
-                                .toList()))
+        Map<String, List<Hypothesis>> byWords = new LinkedHashMap<>();
+        for (int state = 0; state < outcomes.size(); state++) {
+            byWords.computeIfAbsent(words.of(outcomes.get(state)), any -> new ArrayList<>())
+                    .add(states.get(state));
+        }
+        return byWords.entrySet().stream()
+                .map(outcome -> outcome.getKey() + meaning(outcome.getValue()))
                 .collect(Collectors.joining("; "));
     }
 

@@ -5,6 +5,7 @@ import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.screen.Screen;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.Terminal;
+import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
 import java.util.Map;
 import java.util.Optional;
@@ -14,7 +15,7 @@ import java.util.concurrent.TimeUnit;
 
 /** The screen of a session, from its opening to the person's leaving it. */
 public final class BoardScreen {
-    private static final long MILLIS_A_FRAME = 33;
+    private static final long MILLIS_A_FRAME = 10;
 
     private final Screen screen;
     private final Source source;
@@ -74,6 +75,11 @@ public final class BoardScreen {
             OptionalInt signal = signals.caught();
             return signal.isPresent() ? new Leaving.Signalled(signal.getAsInt()) : new Leaving.Quit();
         }
+    }
+
+    /** Draws one frame that nobody sees. */
+    public static void drawInMemory(Setting setting, Source source) throws IOException {
+        show(new DefaultVirtualTerminal(), setting, source, new CountDownLatch(0));
     }
 
     /** The same on any terminal; returns when the person quits or {@code end} is counted down. */

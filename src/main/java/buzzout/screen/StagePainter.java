@@ -75,8 +75,8 @@ final class StagePainter {
             return "Every key has had its press. Type q: the plan is written then.";
         }
         if (next.isPresent()) {
-            String how = next.get().step() instanceof Step.Touch ? ". Type t when ready." : ".";
-            return "Next: " + next.get().does() + how;
+            String stroke = next.get().step() instanceof Step.Touch ? "Next (t): " : "Next: ";
+            return stroke + next.get().does() + ".";
         }
         return "Every key has had its press. What is wrong stands in the findings.";
     }

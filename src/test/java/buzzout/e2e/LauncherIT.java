@@ -8,8 +8,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The launchers that lie beside the jar. */
@@ -17,6 +20,9 @@ class LauncherIT {
     private static final Path LAUNCHER = Path.of(System.getProperty("buzzout.jar", "target/buzzout.jar"))
             .toAbsolutePath()
             .resolveSibling("buzzout");
+
+    /** A file, so no folder can be made there: these starts have no archive, nor is one made behind the test's back. */
+    private static final String NO_CACHE = LAUNCHER.toString();
 
     @TempDir
     Path folder;
@@ -60,6 +66,58 @@ class LauncherIT {
     }
 
     @Test
+    @Timeout(240)
+    void the_second_start_takes_its_classes_from_an_archive_and_a_spoilt_one_does_no_harm()
+            throws IOException, InterruptedException {
+        Path cache = Files.createDirectories(folder.resolve("my cache"));
+        Map<String, String> environment = Map.of(
+                "JAVA_HOME",
+                System.getProperty("java.home"),
+                "XDG_CACHE_HOME",
+                cache.toString(),
+                "HOME",
+                folder.toString());
+        String first = said(0, environment, LAUNCHER.toString(), "--version");
+        Path archive = archive();
+        assertTrue(Files.size(archive) > 1_000_000, archive + ": " + Files.size(archive));
+        assertEquals(first, said(0, environment, LAUNCHER.toString(), "--version"));
+
+        String jar = LAUNCHER.resolveSibling("buzzout.jar").toString();
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        String loaded = said(
+                0,
+                Map.of(),
+                java,
+                "-XX:+UseSerialGC",
+                "-XX:SharedArchiveFile=" + archive,
+                "-Xlog:class+load",
+                "-jar",
+                jar,
+                "--help");
+        assertTrue(loaded.matches("(?s).*buzzout\\.cli\\.Program source: shared objects file.*"), loaded);
+
+        assertTrue(archive.toFile().setWritable(true));
+        Files.writeString(archive, "spoilt");
+        assertEquals(first, said(0, environment, LAUNCHER.toString(), "--version"));
+    }
+
+    /** The one that is being made in the background, once it is there. */
+    private Path archive() throws IOException, InterruptedException {
+        Path ours = folder.resolve("my cache").resolve("buzzout");
+        while (true) {
+            if (Files.isDirectory(ours)) {
+                try (Stream<Path> files = Files.list(ours)) {
+                    List<Path> all = files.toList();
+                    if (all.size() == 1 && all.get(0).toString().endsWith(".jsa")) {
+                        return all.get(0);
+                    }
+                }
+            }
+            Thread.sleep(100);
+        }
+    }
+
+    @Test
     void the_one_for_windows_is_filled_in_and_has_its_line_ends() throws IOException {
         String text = Files.readString(LAUNCHER.resolveSibling("buzzout.cmd"));
         assertTrue(text.contains("set \"JAR=%~dp0buzzout.jar\"\r\n"), text);
@@ -71,6 +129,7 @@ class LauncherIT {
             throws IOException, InterruptedException {
         ProcessBuilder builder =
                 new ProcessBuilder(command).directory(folder.toFile()).redirectErrorStream(true);
+        builder.environment().put("XDG_CACHE_HOME", NO_CACHE);
         builder.environment().putAll(environment);
         Process process = builder.start();
         String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
