@@ -12,6 +12,9 @@ final class AnotherBoard {
     /** One of some 150 pairs. */
     private static final double ANY_ANSWER = Math.log(1 / 150.0);
 
+    /** Fewer presses that fit nothing are slips, or a board that is very wrong. */
+    private static final int FEWEST_PRESSES = 20;
+
     /** From here on it is said before anything else. */
     static final double WORTH_TELLING = 0.1;
 
@@ -22,6 +25,9 @@ final class AnotherBoard {
 
     /** How probable it is, against the best explanation under this plan. */
     static double probability(Ledger ledger, Hypothesis explanation) {
+        if (ledger.presses() < FEWEST_PRESSES) {
+            return 0;
+        }
         double other = LOG_PRIOR
                 + ledger.presses() * ANY_ANSWER
                 + ledger.quietCost(explanation.forecast().quiet());
