@@ -121,7 +121,9 @@ final class LiveSitting {
 
     private int over(Session session, Leaving leaving, Ending ending) throws Failure, IOException {
         int status = Status.NO_PROBE;
-        boolean worthALog = session.probe().isPresent() || !past.events().isEmpty();
+        boolean worthALog = session.probe().isPresent()
+                || session.garbledLines() > 0
+                || !past.events().isEmpty();
         try {
             if (session.probe().isPresent()) {
                 status = ending.over(session);
