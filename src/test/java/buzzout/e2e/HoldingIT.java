@@ -10,39 +10,19 @@ import buzzout.session.FlexCheck;
 import buzzout.session.KeyState;
 import buzzout.session.Session;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Keys held on the executed sketch: flex check, all at once; and how long contacts bounce. */
 @Timeout(300) // against hanging only
-class HoldingIT {
-    @TempDir
-    Path folder;
-
-    private ProbedBoard board;
-
+class HoldingIT extends OnTheSketch {
     @BeforeAll
-    static void tools() throws IOException, InterruptedException {
+    static void needATerminal() throws IOException, InterruptedException {
         Needs.tmux();
-        Needs.theSketchBench();
-    }
-
-    @BeforeEach
-    void wire() throws IOException, InterruptedException {
-        board = ProbedBoard.in(folder);
-    }
-
-    @AfterEach
-    void putAway() {
-        board.close();
     }
 
     @Test

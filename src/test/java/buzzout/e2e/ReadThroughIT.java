@@ -7,38 +7,12 @@ import buzzout.journal.JournalReader;
 import buzzout.journal.LogFile;
 import buzzout.session.KeyState;
 import buzzout.session.Session;
-import java.io.IOException;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A person reads the board through, eyes on it: the built jar and the compiled sketch on a wired board. */
 @Timeout(300) // against hanging only
-class ReadThroughIT {
-    @TempDir
-    Path folder;
-
-    private ProbedBoard board;
-
-    @BeforeAll
-    static void tools() throws IOException, InterruptedException {
-        Needs.theSketchBench();
-    }
-
-    @BeforeEach
-    void wire() throws IOException, InterruptedException {
-        board = ProbedBoard.in(folder);
-    }
-
-    @AfterEach
-    void putAway() {
-        board.close();
-    }
-
+class ReadThroughIT extends OnTheSketch {
     /** G is left out by a slip; R3 is open between M and comma, so that four keys are silent. */
     @Test
     void on_the_screen_a_key_left_out_is_asked_for_again_and_the_fault_stays() throws Exception {

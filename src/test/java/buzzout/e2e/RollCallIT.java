@@ -8,41 +8,21 @@ import buzzout.journal.SessionLog;
 import buzzout.session.Action;
 import buzzout.session.Event;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Somebody presses what is called, slips once, repairs what is found, and presses again what is called. */
 @Timeout(300) // against hanging only
-class RollCallIT {
+class RollCallIT extends OnTheSketch {
     private static final Pattern CALL = Pattern.compile("[Pp]ress (\\S+)(?: now)? \\((\\d+) of (\\d+)\\)");
 
-    @TempDir
-    Path folder;
-
-    private ProbedBoard board;
-
     @BeforeAll
-    static void tools() throws IOException, InterruptedException {
+    static void needATerminal() throws IOException, InterruptedException {
         Needs.tmux();
-        Needs.theSketchBench();
-    }
-
-    @BeforeEach
-    void wire() throws IOException, InterruptedException {
-        board = ProbedBoard.in(folder);
-    }
-
-    @AfterEach
-    void putAway() {
-        board.close();
     }
 
     @Test

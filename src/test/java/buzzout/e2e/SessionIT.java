@@ -15,45 +15,25 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonParser;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A person's session: the built jar in a terminal, through a serial device, with the compiled sketch on a wired board. */
 @Timeout(300) // against hanging only
-class SessionIT {
+class SessionIT extends OnTheSketch {
     /** A key as it is drawn: its name, shortened where it must be, and its mark. */
     private static final Pattern DRAWN = Pattern.compile("[│║]([^│║\\n]+?) *([·✓○↔‡◄↕▬~])(?=[│║])");
 
-    @TempDir
-    Path folder;
-
-    private ProbedBoard board;
-
     @BeforeAll
-    static void tools() throws IOException, InterruptedException {
+    static void needATerminal() throws IOException, InterruptedException {
         Needs.tmux();
-        Needs.theSketchBench();
-    }
-
-    @BeforeEach
-    void wire() throws IOException, InterruptedException {
-        board = ProbedBoard.in(folder);
-    }
-
-    @AfterEach
-    void putAway() {
-        board.close();
     }
 
     @Test

@@ -5,36 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The flying lead on the executed sketch: a person explores, is asked for touches, and learns which of two it is. */
 @Timeout(300) // against hanging only
-class TouchIT {
-    @TempDir
-    Path folder;
-
-    private ProbedBoard board;
-
+class TouchIT extends OnTheSketch {
     @BeforeAll
-    static void tools() throws IOException, InterruptedException {
+    static void needATerminal() throws IOException, InterruptedException {
         Needs.tmux();
-        Needs.theSketchBench();
-    }
-
-    @BeforeEach
-    void wire() throws IOException, InterruptedException {
-        board = ProbedBoard.in(folder);
-    }
-
-    @AfterEach
-    void putAway() {
-        board.close();
     }
 
     @Test
