@@ -1,7 +1,6 @@
 package buzzout.diagnosis;
 
 import buzzout.circuit.Circuit;
-import buzzout.circuit.Fault;
 import buzzout.circuit.Layout;
 import buzzout.circuit.Reading;
 import buzzout.plan.Joint;
@@ -10,6 +9,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * Forecasts for sets of faults, each made from the forecast of one fault fewer.
@@ -67,12 +67,14 @@ final class Forecasts {
 
     /** From the circuit alone, key by key. */
     Forecast whole(BitSet charged) {
-        List<Fault> faults = charges.faults(charged);
-        Circuit circuit = Circuit.of(layout, faults);
+        Circuit circuit = Circuit.of(layout, charges.faults(charged));
         Reading quiet = hanging(circuit.quiet());
         int[] answers = new int[keys.size() + trials.size()];
         java.util.Arrays.setAll(
-                answers, asked -> asked < keys.size() ? answer(circuit, quiet, asked) : answer(faults, quiet, asked));
+                answers,
+                asked -> asked < keys.size()
+                        ? answer(circuit, quiet, asked)
+                        : outcome(circuit, quiet, trials.get(asked - keys.size())));
         return Forecast.of(readings.number(quiet), answers);
     }
 
@@ -122,20 +124,23 @@ final class Forecasts {
 
     /** Asks the circuit again about each trial on whose nets a fault has a say. */
     private void tryAgain(BitSet charged, int number, Reading quiet, int[] answers) {
-        for (int trial = 0; trial < trials.size(); trial++) {
-            long nets = charges.reached(trials.get(trial).nets(charges.plan()), charged);
-            if ((nets & charges.nets(number)) != 0 || charges.holdsAny(charged)) {
-                answers[keys.size() + trial] = answer(charges.faults(charged), quiet, keys.size() + trial);
-            }
+        int[] concerned = IntStream.range(0, trials.size())
+                .filter(trial -> charges.holdsAny(charged)
+                        || (charges.reached(trials.get(trial).nets(charges.plan()), charged) & charges.nets(number))
+                                != 0)
+                .toArray();
+        if (concerned.length == 0) {
+            return;
+        }
+        Circuit circuit = Circuit.of(layout, charges.faults(charged));
+        for (int trial : concerned) {
+            answers[keys.size() + trial] = outcome(circuit, quiet, trials.get(trial));
         }
     }
 
-    private int answer(List<Fault> faults, Reading quiet, int asked) {
-        Trial trial = trials.get(asked - keys.size());
-        Reading now = trial.reading(layout, faults);
-        return trial instanceof Trial.Touch
-                ? beyond(Circuit.of(layout, faults).quiet(), now)
-                : beyond(quiet, hanging(now));
+    private int outcome(Circuit circuit, Reading quiet, Trial trial) {
+        Reading now = trial.reading(circuit);
+        return trial instanceof Trial.Touch ? beyond(circuit.quiet(), now) : beyond(quiet, hanging(now));
     }
 
     private int answer(Circuit circuit, Reading quiet, int key) {

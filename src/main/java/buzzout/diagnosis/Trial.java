@@ -1,20 +1,17 @@
 package buzzout.diagnosis;
 
 import buzzout.circuit.Circuit;
-import buzzout.circuit.Fault;
-import buzzout.circuit.Layout;
 import buzzout.circuit.Reading;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.session.Observation.Hands;
 import java.util.BitSet;
-import java.util.Collection;
 import java.util.Optional;
 
 /** Something tried on the board other than the press of a single key: keys held together, or a touch. */
 sealed interface Trial {
-    /** What a board with these faults then reads. */
-    Reading reading(Layout layout, Collection<? extends Fault> faults);
+    /** What a board then reads. */
+    Reading reading(Circuit board);
 
     /** The nets that it is about, as a bit set. */
     long nets(Plan plan);
@@ -40,8 +37,8 @@ sealed interface Trial {
      */
     record Together(BitSet held) implements Trial {
         @Override
-        public Reading reading(Layout layout, Collection<? extends Fault> faults) {
-            return Circuit.of(layout, faults).read(held);
+        public Reading reading(Circuit board) {
+            return board.read(held);
         }
 
         @Override
@@ -66,8 +63,8 @@ sealed interface Trial {
     /** The flying lead on a joint. */
     record Touch(int net, int joint) implements Trial {
         @Override
-        public Reading reading(Layout layout, Collection<? extends Fault> faults) {
-            return Circuit.of(layout, faults).touching(net, joint).quiet();
+        public Reading reading(Circuit board) {
+            return board.touching(net, joint).quiet();
         }
 
         @Override
