@@ -151,7 +151,7 @@ final class Ledger {
 
     /** The part of {@link #quietCost} that is no slip: levels that may read either way. */
     double quietDoubt(int forecast) {
-        return quiet.isEmpty() ? 0 : readings.reading(forecast).between().count() * Slips.EITHER_WAY;
+        return quiet.isEmpty() ? 0 : doubt(forecast);
     }
 
     double quietCost(int forecast) {
@@ -162,51 +162,44 @@ final class Ledger {
         Pairs possible = reading.low().plus(reading.between());
         int wrong = quiet.get().minus(possible).count()
                 + reading.low().minus(quiet.get()).count();
-        return wrong * Slips.MISREAD + reading.between().count() * Slips.EITHER_WAY;
+        return wrong * Slips.MISREAD + doubt(forecast);
+    }
+
+    private double doubt(int forecast) {
+        return readings.reading(forecast).between().count() * Slips.EITHER_WAY;
     }
 
     /** What the presses of a key, or the outcomes of a trial, cost where this is forecast. */
     double askedCost(int asked, int forecast) {
+        return askedCost(asked, forecast, 1);
+    }
+
+    /** The part of {@link #askedCost} that is no slip: answers that a doubtful forecast agrees with. */
+    double askedDoubt(int asked, int forecast) {
+        return readings.isVague(forecast) ? askedCost(asked, forecast, 0) : 0;
+    }
+
+    private double askedCost(int asked, int forecast, int slips) {
         double cost = 0;
         for (int answer : meant.get(asked)) {
             double slip = asked >= keys
                     ? Slips.TRIAL_SPOILT
                     : answer == Readings.NOTHING ? Slips.NO_PRESS : Slips.OTHER_ANSWER;
-            cost += cost(forecast, answer, slip);
+            cost += cost(forecast, answer, slips * slip);
         }
         if (asked < keys) {
             for (int answer : read.get(asked)) {
-                cost += cost(forecast, answer, answer == Readings.NOTHING ? Slips.SKIPPED : Slips.NEIGHBOUR);
+                double slip = answer == Readings.NOTHING ? Slips.SKIPPED : Slips.NEIGHBOUR;
+                cost += cost(forecast, answer, slips * slip);
             }
             for (int answer : flexed.get(asked)) {
-                cost += cost(forecast, answer, Slips.LET_GO);
+                cost += cost(forecast, answer, slips * Slips.LET_GO);
             }
             if (everyKey && !isNamed(asked)) {
-                cost += everyKeyDoubt(forecast);
+                cost += doubt(forecast);
             }
         }
         return cost;
-    }
-
-    /** The part of {@link #askedCost} that is no slip: answers that a doubtful forecast agrees with. */
-    double askedDoubt(int asked, int forecast) {
-        if (!readings.isVague(forecast)) {
-            return 0;
-        }
-        double doubt = asked < keys && everyKey && !isNamed(asked) ? everyKeyDoubt(forecast) : 0;
-        for (int answer : meant(asked)) {
-            doubt += cost(forecast, answer, 0);
-        }
-        if (asked < keys) {
-            for (int answer : flexed.get(asked)) {
-                doubt += cost(forecast, answer, 0);
-            }
-        }
-        return doubt;
-    }
-
-    private double everyKeyDoubt(int forecast) {
-        return readings.reading(forecast).between().count() * Slips.EITHER_WAY;
     }
 
     private double cost(int forecast, int answer, double slip) {
