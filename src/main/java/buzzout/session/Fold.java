@@ -217,13 +217,11 @@ final class Fold {
 
     /** A whole state stands for every change that led to it. */
     private static void become(Draft draft, long atMillis, ProbeEvent.WholeState whole) {
-        Pairs withLead = Lead.of(draft.before.plan(), whole.pairs());
-        Pairs betweenNets = whole.pairs().minus(withLead);
+        Pairs after = whole.pairs();
         if (draft.stage != Stage.PRESSING) {
-            draft.now = betweenNets;
+            draft.now = after.minus(Lead.of(draft.before.plan(), after));
         }
         Pairs before = draft.now.plus(draft.lead.now());
-        Pairs after = betweenNets.plus(withLead);
         before.minus(after).list().forEach(pair -> open(draft, whole.micros(), pair));
         after.minus(before).list().forEach(pair -> close(draft, atMillis, whole.micros(), pair));
     }
