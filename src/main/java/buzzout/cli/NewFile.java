@@ -6,7 +6,6 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 
 /** Writes a file whole or not at all, and overwrites nothing unasked. */
@@ -44,13 +43,7 @@ final class NewFile {
             if (!Files.isDirectory(folder)) {
                 throw new Failure(Status.USAGE, name + ": there is no such folder; make it first.");
             }
-            Path part = Files.createTempFile(folder, ".buzzout", ".part");
-            try {
-                Files.write(part, content);
-                Files.move(part, path, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-            } finally {
-                Files.deleteIfExists(part);
-            }
+            WholeFile.put(path, content, true);
         } catch (AccessDeniedException e) {
             throw new Failure(Status.USAGE, name + ": you are not allowed to write there.");
         } catch (IOException e) {

@@ -1,14 +1,12 @@
 package buzzout.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.util.UUID;
 
 /** Writes a file whole or not at all, and over an existing one only where the person said so. */
 final class OutputFile {
@@ -29,7 +27,7 @@ final class OutputFile {
             throw exists(name);
         }
         try {
-            put(path, text, force);
+            WholeFile.put(path, text.getBytes(StandardCharsets.UTF_8), force);
         } catch (FileAlreadyExistsException e) {
             throw exists(name);
         } catch (NoSuchFileException e) {
@@ -44,20 +42,5 @@ final class OutputFile {
     private static Failure exists(String name) {
         return new Failure(
                 Status.USAGE, name + ": there is a file of that name; --force replaces it, or choose another name.");
-    }
-
-    private static void put(Path path, String text, boolean force) throws IOException {
-        // Not createTempFile, whose files only their owner may read.
-        Path part = path.resolveSibling(path.getFileName() + "." + UUID.randomUUID() + ".part");
-        try {
-            Files.writeString(part, text, StandardOpenOption.CREATE_NEW);
-            if (force) {
-                Files.move(part, path, StandardCopyOption.REPLACE_EXISTING);
-            } else {
-                Files.move(part, path);
-            }
-        } finally {
-            Files.deleteIfExists(part);
-        }
     }
 }
