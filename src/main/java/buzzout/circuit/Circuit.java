@@ -147,7 +147,7 @@ public final class Circuit {
             low[driven] &= ~(1L << driven);
             between[driven] &= ~(low[driven] | 1L << driven);
         }
-        return new Reading(Pairs.ofSweep(low), Pairs.ofSweep(between));
+        return new Reading(Pairs.takingOver(low), Pairs.takingOver(between));
     }
 
     private Branches branchesOf(BitSet held) {

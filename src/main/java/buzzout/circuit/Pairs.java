@@ -21,7 +21,13 @@ public final class Pairs {
 
     /** The pairs of a sweep: one word for each driven pin, bit b set where pin b reads low. */
     public static Pairs ofSweep(long[] readsLow) {
-        return new Pairs(readsLow.clone());
+        return takingOver(readsLow.clone());
+    }
+
+    /** The same of an array that must not be changed any more. */
+    static Pairs takingOver(long[] readsLow) {
+        Pairs pairs = new Pairs(readsLow);
+        return pairs.isEmpty() ? NONE : pairs;
     }
 
     public static Pairs of(Pair... pairs) {
@@ -58,6 +64,9 @@ public final class Pairs {
     }
 
     public Pairs plus(Pairs others) {
+        if (isEmpty() || others.isEmpty()) {
+            return isEmpty() ? others : this;
+        }
         long[] words = Arrays.copyOf(readsLow, Math.max(readsLow.length, others.readsLow.length));
         for (int low = 0; low < others.readsLow.length; low++) {
             words[low] |= others.readsLow[low];
@@ -66,6 +75,9 @@ public final class Pairs {
     }
 
     public Pairs minus(Pairs others) {
+        if (isEmpty() || others.isEmpty()) {
+            return this;
+        }
         long[] words = readsLow.clone();
         for (int low = 0; low < Math.min(words.length, others.readsLow.length); low++) {
             words[low] &= ~others.readsLow[low];
@@ -83,11 +95,22 @@ public final class Pairs {
 
     /** Those that no end of is this pin. */
     public Pairs withoutPin(int pin) {
+        if (!hasPin(pin)) {
+            return this;
+        }
         long[] words = readsLow.clone();
         for (int low = 0; low < words.length; low++) {
             words[low] = low == pin ? 0 : words[low] & ~(1L << pin);
         }
         return new Pairs(words);
+    }
+
+    private boolean hasPin(int pin) {
+        long readsPin = 0;
+        for (long word : readsLow) {
+            readsPin |= word;
+        }
+        return (readsPin >>> pin & 1) != 0 || readsLow(pin) != 0;
     }
 
     public boolean isEmpty() {

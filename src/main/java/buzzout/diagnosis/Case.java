@@ -78,6 +78,15 @@ final class Case {
                 charged, charges.logOdds(charged), forecast, weights(forecast).total());
     }
 
+    Hypothesis exchanged(Hypothesis hypothesis, BitSet gone, BitSet added) {
+        if (!hypothesis.charged().intersects(gone)) {
+            return with(hypothesis, added);
+        }
+        BitSet left = (BitSet) hypothesis.charged().clone();
+        left.andNot(gone);
+        return with(weigh(left), added);
+    }
+
     Hypothesis without(Hypothesis hypothesis, int fault) {
         BitSet charged = (BitSet) hypothesis.charged().clone();
         charged.clear(fault);

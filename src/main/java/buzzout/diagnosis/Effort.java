@@ -8,13 +8,28 @@ import java.util.function.BooleanSupplier;
  * @param forOne branches expanded to explain one term, at most
  * @param forAll branches expanded to explain several terms, or to find what could stand in for a fault, at most
  * @param thorough whether it looks in several ways and until nothing better turns up
- * @param isOverdue whether something more urgent waits, so that the weighing is to be given up
+ * @param isOverdue whether its time is over; a thorough look is given up then
  */
 record Effort(int forOne, int forAll, boolean thorough, BooleanSupplier isOverdue) {
-    /** What a hand does not feel. */
-    static final Effort GLANCE = new Effort(8, 8, false, () -> false);
+    private static final long HANDS_TIME_NANOS = 4_000_000;
 
     static Effort thorough(BooleanSupplier isOverdue) {
         return new Effort(25, 100, true, isOverdue);
+    }
+
+    /** Takes what was found when its time is over. */
+    static Effort brief(BooleanSupplier isOver) {
+        return new Effort(8, 8, false, isOver);
+    }
+
+    /** As short as a glance, and as urgent as this. */
+    Effort inBrief() {
+        return brief(isOverdue);
+    }
+
+    /** What a hand does not feel, even on a slow machine; from now on. */
+    static BooleanSupplier handsTime() {
+        long end = System.nanoTime() + HANDS_TIME_NANOS;
+        return () -> System.nanoTime() - end > 0;
     }
 }

@@ -21,13 +21,18 @@ import java.util.function.BooleanSupplier;
  */
 public final class Engine {
     private static final int MOST_ROUNDS = 8;
+    private static final int MOST_THINNED = 16;
     private static final Comparator<Map.Entry<Term, Double>> HEAVIEST_FIRST = Map.Entry.comparingByValue();
 
     private final Case board;
     Hypothesis explanation;
+    /** The last explanation that was no mere glance's; what is glanced one press after another adds up to folly. */
+    private Hypothesis considered;
+
     private List<Strand> strands = List.of();
     private Optional<Exhaustive> exhaustive = Optional.empty();
     private Evidence weighed = Evidence.NONE;
+    private final Settling settling = new Settling();
     private boolean rough;
 
     public Engine(Plan plan) {
@@ -37,6 +42,7 @@ public final class Engine {
     public Engine(Plan plan, Priors priors) {
         board = new Case(plan, priors);
         explanation = board.weigh(new BitSet());
+        considered = explanation;
     }
 
     /** What is wrong, after this evidence. Fast when it only grew since the last call. */
@@ -49,7 +55,11 @@ public final class Engine {
      * #ponder thorough look} may find better.
      */
     public Diagnosis glance(Evidence evidence) {
-        return weigh(evidence, Effort.GLANCE).orElseThrow();
+        return glance(evidence, Effort.handsTime());
+    }
+
+    Diagnosis glance(Evidence evidence, BooleanSupplier isOver) {
+        return weigh(evidence, Effort.brief(isOver)).orElseThrow();
     }
 
     /** What is wrong, after this evidence; nothing where something more urgent turned up before the end. */
@@ -57,9 +67,9 @@ public final class Engine {
         return weigh(evidence, Effort.thorough(isOverdue));
     }
 
-    /** Whether the last look was too short to be sure that no explanation is better. */
+    /** Whether the last look was too short to be sure that no explanation is better, or to say what would settle it. */
     public boolean isRough() {
-        return rough;
+        return rough || settling.isOwed();
     }
 
     private Optional<Diagnosis> weigh(Evidence evidence, Effort effort) {
@@ -83,22 +93,30 @@ public final class Engine {
                     .map(strand -> strand.again(board, explanation))
                     .toList();
         } else {
-            Unravelling unravelling = unravelled(effort);
-            if (effort.isOverdue().getAsBoolean()) {
+            Hypothesis glanced = explanation;
+            if (rough && effort.thorough()) {
+                explanation = board.weigh(considered.charged());
+            }
+            Unravelling unravelling = unravelled(glanced, effort);
+            if (effort.thorough() && effort.isOverdue().getAsBoolean()) {
                 rough = true;
+                explanation = glanced;
                 return Optional.empty();
             }
             explanation = unravelling.explanation();
             strands = unravelling.strands();
             rough = unravelling.rough();
         }
-        return Optional.of(diagnosis());
+        considered = rough ? considered : explanation;
+        return Optional.of(diagnosis(effort.thorough()));
     }
 
-    private Diagnosis diagnosis() {
+    private Diagnosis diagnosis(boolean hasTime) {
+        settling.start();
         double anotherBoard = AnotherBoard.probability(board.ledger(), explanation);
         List<Findings.Told> ofStrands = strands.stream()
-                .map(strand -> strand.told(board, explanation, exhaustive).discounted(1 - anotherBoard))
+                .map(strand -> Findings.of(board, explanation, strand, exhaustive, settling, hasTime)
+                        .discounted(1 - anotherBoard))
                 .toList();
         List<Findings.Told> told = ofStrands.stream()
                 .sorted(Comparator.<Findings.Told>comparingDouble(
@@ -106,10 +124,12 @@ public final class Engine {
                         .reversed())
                 .toList();
         List<Finding> findings = told.stream().map(Findings.Told::finding).toList();
-        List<NextStep> next = NextSteps.ranked(told.stream()
-                .map(Findings.Told::settle)
-                .flatMap(Optional::stream)
-                .toList());
+        List<NextStep> next = settling.isOwed()
+                ? List.of()
+                : settling.ranked(told.stream()
+                        .map(Findings.Told::settle)
+                        .flatMap(Optional::stream)
+                        .toList());
         double unexplored = exhaustive.isPresent()
                 ? 0
                 : strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
@@ -133,23 +153,26 @@ public final class Engine {
     /** An explanation, and for each of its faults what could stand in for it. */
     private record Unravelling(Hypothesis explanation, List<Strand> strands, boolean rough) {}
 
-    private Unravelling unravelled(Effort wanted) {
+    private Unravelling unravelled(Hypothesis glanced, Effort wanted) {
         List<Strand> known = strands;
         BitSet before = explanation.charged();
-        First first = firstExplanation(wanted);
+        First first = firstExplanation(glanced, wanted);
         Hypothesis best = first.explanation();
         // No care is wasted on joints of a board that this plan does not describe.
-        Effort effort = isAnotherBoard(best) ? Effort.GLANCE : wanted;
+        Effort effort = isAnotherBoard(best) ? wanted.inBrief() : wanted;
         for (int round = 0; ; round++) {
             List<Strand> found = new ArrayList<>();
             Hypothesis better = best;
             boolean rough = first.rough();
             for (int fault : best.charged().stream().toArray()) {
                 Strand strand = strand(known, before, best, fault, effort);
-                if (strand.result().best().score() > better.score() + 1e-9) {
-                    better = strand.result().best();
+                Hypothesis instead =
+                        effort.thorough() ? thinnest(strand) : strand.result().best();
+                if (instead.score() > better.score() + 1e-9) {
+                    better = instead;
                 }
-                rough |= !wanted.thorough() && strand.unexplored() > 0;
+                rough |= !wanted.thorough()
+                        && (strand.unexplored() > 0 || (before.get(fault) && !isApart(before, best, fault)));
                 found.add(strand);
             }
             boolean settled = better.charged().equals(best.charged());
@@ -165,22 +188,43 @@ public final class Engine {
         }
     }
 
-    /** A strand for a fault of the explanation; a known one where only faults on other nets were added since. */
+    /**
+     * A strand for a fault of the explanation: a known one where only faults on other nets were added since, and at a
+     * glance wherever there is one.
+     */
     private Strand strand(List<Strand> known, BitSet before, Hypothesis now, int fault, Effort effort) {
-        BitSet added = (BitSet) now.charged().clone();
-        added.andNot(before);
-        BitSet gone = (BitSet) before.clone();
-        gone.andNot(now.charged());
-        boolean apart = gone.isEmpty()
-                && added.stream()
-                        .allMatch(other ->
-                                (board.charges().nets(other) & board.charges().nets(fault)) == 0);
+        BitSet added = minus(now.charged(), before);
+        BitSet gone = minus(before, now.charged());
+        boolean goodEnough = !effort.thorough() || (!rough && isApart(before, now, fault));
         return known.stream()
-                .filter(strand -> apart && strand.fault() == fault && !(rough && effort.thorough()))
+                .filter(strand -> goodEnough && strand.fault() == fault)
                 .findFirst()
-                .map(strand -> strand.beside(board, now, added))
+                .map(strand -> strand.beside(board, now, added, gone))
                 .filter(strand -> !strand.result().weighed().isEmpty())
                 .orElseGet(() -> Strand.of(board, now, fault, effort));
+    }
+
+    /** Whether nothing is gone since, and all that was added sits on other nets than this fault. */
+    private boolean isApart(BitSet before, Hypothesis now, int fault) {
+        long nets = board.charges().nets(fault);
+        return minus(before, now.charged()).isEmpty()
+                && minus(now.charged(), before).stream()
+                        .allMatch(other -> (board.charges().nets(other) & nets) == 0);
+    }
+
+    private static BitSet minus(BitSet faults, BitSet others) {
+        BitSet left = (BitSet) faults.clone();
+        left.andNot(others);
+        return left;
+    }
+
+    /** The best of what could stand in for a fault and, at the same time, makes others needless. */
+    private Hypothesis thinnest(Strand strand) {
+        return strand.result().weighed().stream()
+                .limit(MOST_THINNED)
+                .map(this::thinned)
+                .max(Comparator.comparingDouble(Hypothesis::score))
+                .orElseThrow();
     }
 
     /** Without the faults that do not pay for themselves. */
@@ -202,18 +246,22 @@ public final class Engine {
     private record First(Hypothesis explanation, boolean rough) {}
 
     /** The last explanation still, if it explains the new evidence too; else the best of several ways of looking. */
-    private First firstExplanation(Effort effort) {
+    private First firstExplanation(Hypothesis glanced, Effort effort) {
         Hypothesis same = thinned(explanation);
         if (board.costs(same).isEmpty()) {
             return new First(same, false);
         }
-        Hypothesis quick = explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST, Effort.GLANCE);
+        Hypothesis quick = explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST, effort.inBrief());
         if (isAnotherBoard(quick)) {
             return new First(quick, false);
         }
         Hypothesis best = effort.thorough() ? explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST, effort) : quick;
-        if (isOneMore(best) || !effort.thorough()) {
+        if (!effort.thorough() || (isOneMore(best) && best.score() >= glanced.score())) {
             return new First(best, !isOneMore(best));
+        }
+        if (!glanced.charged().equals(explanation.charged())) {
+            Hypothesis found = explain(thinned(glanced), Search.Taste.WHOLE, HEAVIEST_FIRST, effort);
+            best = found.score() > best.score() ? found : best;
         }
         if (exhaustive.isPresent()) {
             Hypothesis found = explain(exhaustive.get().best(), Search.Taste.WHOLE, HEAVIEST_FIRST, effort);

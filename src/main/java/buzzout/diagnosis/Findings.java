@@ -26,7 +26,13 @@ final class Findings {
     private Findings() {}
 
     /** Probabilities are those of the strand's own alternatives, or over all sets of faults where those were weighed. */
-    static Told of(Case board, Hypothesis explanation, Strand strand, Optional<Exhaustive> exhaustive) {
+    static Told of(
+            Case board,
+            Hypothesis explanation,
+            Strand strand,
+            Optional<Exhaustive> exhaustive,
+            Settling settling,
+            boolean hasTime) {
         Hypothesis base = strand.base();
         Search.Result result = strand.result();
         double total = total(result);
@@ -67,7 +73,7 @@ final class Findings {
                         .mapToDouble(hypothesis ->
                                 Math.exp(hypothesis.score() - result.best().score()) / total)
                         .sum());
-        Optional<Settle> settle = Settle.of(board, strand, suspects);
+        Optional<Settle> settle = settling.of(board, strand, suspects, hasTime);
         Finding finding = new Finding(
                 suspects,
                 otherwise,
@@ -96,6 +102,9 @@ final class Findings {
     }
 
     static double unexplored(Search.Result result) {
+        if (Double.isInfinite(result.unexplored())) {
+            return 1;
+        }
         return result.unexplored() / (result.unexplored() + total(result));
     }
 

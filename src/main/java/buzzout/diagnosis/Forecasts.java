@@ -7,7 +7,10 @@ import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
@@ -18,6 +21,9 @@ import java.util.stream.IntStream;
  * by key; only the keys on which they meet are asked of the circuit again.
  */
 final class Forecasts {
+    /** Answers; four bytes each. */
+    private static final long MOST_REMEMBERED = 2_000_000;
+
     private final Charges charges;
     private final Layout layout;
     private final List<Key> keys;
@@ -25,6 +31,7 @@ final class Forecasts {
     private final List<Trial> trials = new ArrayList<>();
     private Forecast sound;
     private List<Single> singles = List.of();
+    private final Map<SetOfFaults, Forecast> made = new HashMap<>();
 
     /** One fault's forecast, with the keys that answer differently than on a sound board. */
     private record Single(Forecast forecast, BitSet changed) {
@@ -39,7 +46,8 @@ final class Forecasts {
     }
 
     private Forecast afresh() {
-        singles = new ArrayList<>(java.util.Collections.nCopies(charges.count(), Single.UNKNOWN));
+        singles = new ArrayList<>(Collections.nCopies(charges.count(), Single.UNKNOWN));
+        made.clear();
         return whole(new BitSet());
     }
 
@@ -93,9 +101,22 @@ final class Forecasts {
         if (charged.isEmpty()) {
             return single(number).forecast();
         }
-        if (charges.loops(charged, number)) {
-            return whole(plus(charged, number));
+        // Searches meet the same sets again and again, whatever was pressed meanwhile.
+        BitSet both = plus(charged, number);
+        SetOfFaults name = new SetOfFaults(both);
+        Forecast known = made.get(name);
+        if (known != null) {
+            return known;
         }
+        if (made.size() * (long) forecast.asked() >= MOST_REMEMBERED) {
+            made.clear();
+        }
+        Forecast fresh = charges.loops(charged, number) ? whole(both) : joined(charged, forecast, number, both);
+        made.put(name, fresh);
+        return fresh;
+    }
+
+    private Forecast joined(BitSet charged, Forecast forecast, int number, BitSet both) {
         Single single = single(number);
         Meeting meeting = new Meeting(charged, number);
         BitSet again = meeting.keys();
@@ -111,14 +132,14 @@ final class Forecasts {
         }
         int quiet = forecast.quiet() == sound.quiet() ? single.forecast().quiet() : forecast.quiet();
         if (quietAgain || !again.isEmpty()) {
-            Circuit circuit = Circuit.of(layout, charges.faults(plus(charged, number)));
+            Circuit circuit = Circuit.of(layout, charges.faults(both));
             Reading now = hanging(circuit.quiet());
             quiet = readings.number(now);
             for (int key = again.nextSetBit(0); key >= 0; key = again.nextSetBit(key + 1)) {
                 answers[key] = answer(circuit, now, key);
             }
         }
-        tryAgain(plus(charged, number), number, readings.reading(quiet), answers);
+        tryAgain(both, number, readings.reading(quiet), answers);
         return Forecast.of(quiet, answers);
     }
 

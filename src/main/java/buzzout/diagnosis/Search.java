@@ -56,7 +56,7 @@ final class Search {
     private final Tolerance tolerance;
     private final double likeliest;
     private final List<Branch> weighed = new ArrayList<>();
-    private final Set<BitSet> seen = new HashSet<>();
+    private final Set<SetOfFaults> seen = new HashSet<>();
     private final PriorityQueue<Branch> open =
             new PriorityQueue<>(Comparator.comparingDouble(Branch::bound).reversed());
     private double best = Double.NEGATIVE_INFINITY;
@@ -70,7 +70,7 @@ final class Search {
         Map<Term, Double> costs = board.costs(base);
         tolerance = new Tolerance(costs, focus, board.plan().keys().size());
         Branch first = new Branch(base, owed(costs), Double.POSITIVE_INFINITY);
-        seen.add(base.charged());
+        seen.add(new SetOfFaults(base.charged()));
         weighed.add(first);
         best = base.score();
         if (first.owed() > NOTHING_OWED) {
@@ -104,7 +104,7 @@ final class Search {
     /** Every explanation of the focus that is not far less probable than the best; one of them is known. */
     static Result all(Case board, Hypothesis base, Set<Term> focus, Hypothesis known, Effort effort) {
         Search search = new Search(board, base, focus, LOG_THRESHOLD);
-        search.seen.add(known.charged());
+        search.seen.add(new SetOfFaults(known.charged()));
         search.add(known, search.owed(board.costs(known)));
         search.run(effort.forAll(), effort.isOverdue());
         return search.result();
@@ -167,7 +167,7 @@ final class Search {
             }
             BitSet charged = (BitSet) hypothesis.charged().clone();
             charged.set(fault);
-            if (!seen.add(charged)) {
+            if (!seen.add(new SetOfFaults(charged))) {
                 continue;
             }
             Forecast forecast = board.forecasts().with(hypothesis.charged(), hypothesis.forecast(), fault);

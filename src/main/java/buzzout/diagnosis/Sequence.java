@@ -1,6 +1,7 @@
 package buzzout.diagnosis;
 
-import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,8 +22,35 @@ final class Sequence {
      */
     record Test(double effort, List<Integer> outcomes) {}
 
+    /** A test's states by what it shows in them. */
+    private static final class Cut {
+        private final Test test;
+        private final long[] parts;
+
+        Cut(Test test) {
+            this.test = test;
+            Map<Integer, Long> shown = new LinkedHashMap<>();
+            for (int state = 0; state < test.outcomes().size(); state++) {
+                shown.merge(test.outcomes().get(state), 1L << state, (one, other) -> one | other);
+            }
+            parts = shown.values().stream().mapToLong(Long::longValue).toArray();
+        }
+
+        /** Whether it shows different things in these states. */
+        boolean tells(long left) {
+            for (long part : parts) {
+                if ((part & left) != 0) {
+                    return (part & left) != left;
+                }
+            }
+            return false;
+        }
+    }
+
     private final double[] weights;
-    private final List<Test> tests;
+    /** Those of least effort first. */
+    private final List<Cut> cuts;
+
     private final double untold;
     private final Map<Long, Double> known = new HashMap<>();
 
@@ -32,17 +60,20 @@ final class Sequence {
      */
     Sequence(double[] weights, List<Test> tests, double untold) {
         this.weights = weights;
-        this.tests = withoutDearer(tests);
+        this.cuts = withoutDearer(tests).stream()
+                .map(Cut::new)
+                .sorted(Comparator.comparingDouble(cut -> cut.test.effort()))
+                .toList();
         this.untold = untold;
     }
 
     /** Of tests that tell the same apart, the one of least effort. */
-    private static List<Test> withoutDearer(List<Test> tests) {
+    private static Collection<Test> withoutDearer(List<Test> tests) {
         Map<List<Integer>, Test> cheapest = new LinkedHashMap<>();
         for (Test test : tests) {
             cheapest.merge(partition(test), test, (one, other) -> one.effort() <= other.effort() ? one : other);
         }
-        return List.copyOf(cheapest.values());
+        return cheapest.values();
     }
 
     /** For each state, the first that shows the same. */
@@ -57,19 +88,26 @@ final class Sequence {
 
     /** The expected effort from here on with this test first; infinite if it tells nothing. */
     double effortWithFirst(Test test) {
-        return withFirst(test, all()) / total(all());
+        return withFirst(new Cut(test), all(), Double.POSITIVE_INFINITY) / total(all());
     }
 
     private long all() {
         return -1L >>> (Long.SIZE - weights.length);
     }
 
-    private double withFirst(Test test, long left) {
-        List<Long> parts = parts(test, left);
-        return parts.size() < 2
-                ? Double.POSITIVE_INFINITY
-                : test.effort() * total(left)
-                        + parts.stream().mapToDouble(this::effort).sum();
+    /** Infinite as soon as it is more than the least effort known. */
+    private double withFirst(Cut cut, long left, double least) {
+        if (!cut.tells(left)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double effort = cut.test.effort() * total(left);
+        for (long part : cut.parts) {
+            if (effort > least) {
+                return Double.POSITIVE_INFINITY;
+            }
+            effort += (part & left) == 0 ? 0 : effort(part & left);
+        }
+        return effort;
     }
 
     /** Weighted by the states that are left, so that parts add up. */
@@ -86,53 +124,52 @@ final class Sequence {
     }
 
     private double worked(long left) {
-        List<Test> telling =
-                tests.stream().filter(test -> parts(test, left).size() > 1).toList();
+        if (Long.bitCount(left) <= MOST_STATES) {
+            return exact(left);
+        }
+        List<Cut> telling = cuts.stream().filter(cut -> cut.tells(left)).toList();
         if (telling.isEmpty()) {
             return untold * total(left);
-        } else if (Long.bitCount(left) <= MOST_STATES) {
-            return telling.stream()
-                    .mapToDouble(test -> withFirst(test, left))
-                    .min()
-                    .orElseThrow();
         }
-        return Chain.of(telling, left)
+        return Chain.of(telling.stream().map(cut -> cut.test).toList(), left)
                 .map(chain -> chain.effort(weights, untold))
-                .orElseGet(() -> withFirst(mostTelling(telling, left), left));
+                .orElseGet(() -> withFirst(mostTelling(telling, left), left, Double.POSITIVE_INFINITY));
     }
 
-    private Test mostTelling(List<Test> telling, long left) {
-        Test best = telling.get(0);
+    private double exact(long left) {
+        double total = total(left);
+        double least = Double.POSITIVE_INFINITY;
+        for (Cut cut : cuts) {
+            if (cut.test.effort() * total >= least) {
+                break;
+            }
+            least = Math.min(least, withFirst(cut, left, least));
+        }
+        return Double.isInfinite(least) ? untold * total : least;
+    }
+
+    private Cut mostTelling(List<Cut> telling, long left) {
+        Cut best = telling.get(0);
         double most = 0;
-        for (Test test : telling) {
-            double gain = gain(test, left) / test.effort();
+        for (Cut cut : telling) {
+            double gain = gain(cut, left) / cut.test.effort();
             if (gain > most) {
                 most = gain;
-                best = test;
+                best = cut;
             }
         }
         return best;
     }
 
     /** The entropy that a test takes away, in nats. */
-    private double gain(Test test, long left) {
+    private double gain(Cut cut, long left) {
         double total = total(left);
         double gain = 0;
-        for (long part : parts(test, left)) {
-            double chance = total(part) / total;
+        for (long part : cut.parts) {
+            double chance = total(part & left) / total;
             gain -= chance > 0 ? chance * Math.log(chance) : 0;
         }
         return gain;
-    }
-
-    /** The states that are left, by what the test shows in them. */
-    private static List<Long> parts(Test test, long left) {
-        Map<Integer, Long> parts = new LinkedHashMap<>();
-        for (long states = left; states != 0; states &= states - 1) {
-            int state = Long.numberOfTrailingZeros(states);
-            parts.merge(test.outcomes().get(state), 1L << state, (one, other) -> one | other);
-        }
-        return new ArrayList<>(parts.values());
     }
 
     private double total(long states) {

@@ -6,6 +6,7 @@ import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,28 +30,37 @@ final class Settle {
     private final List<Hypothesis> states;
     private final Map<Step, Sequence.Test> tests = new LinkedHashMap<>();
     private final Sequence sequence;
+    private final Optional<String> best;
 
-    private Settle(Case board, Strand strand) {
+    Settle(Case board, Strand strand) {
         this.board = board;
         base = strand.base();
-        double best = strand.result().best().score();
-        states = strand.result().weighed().stream()
-                .filter(state -> Math.exp(state.score() - best) >= WORTH_TELLING)
-                .limit(Sequence.MOST_STATES)
-                .toList();
+        states = states(strand);
+        double top = states.get(0).score();
         presses();
         touches();
         readings();
         double[] weights = states.stream()
-                .mapToDouble(state -> Math.exp(state.score() - best))
+                .mapToDouble(state -> Math.exp(state.score() - top))
                 .toArray();
         sequence = new Sequence(weights, List.copyOf(tests.values()), Labour.UNSOLDERING);
+        best = tests.keySet().stream()
+                .min(Comparator.comparingDouble(this::effortWithFirst))
+                .map(this::says)
+                .or(this::firstByMeter);
     }
 
-    /** Nothing where a finding with these suspects is sure. */
-    static Optional<Settle> of(Case board, Strand strand, List<Suspect> suspects) {
-        boolean sure = suspects.size() == 1 && suspects.get(0).probability() >= SURE;
-        return sure ? Optional.empty() : Optional.of(new Settle(board, strand));
+    /** The explanations that a step is to tell apart, most probable first. */
+    static List<Hypothesis> states(Strand strand) {
+        double best = strand.result().best().score();
+        return strand.result().weighed().stream()
+                .filter(state -> Math.exp(state.score() - best) >= WORTH_TELLING)
+                .limit(Sequence.MOST_STATES)
+                .toList();
+    }
+
+    static boolean isSure(List<Suspect> suspects) {
+        return suspects.size() == 1 && suspects.get(0).probability() >= SURE;
     }
 
     private void presses() {
@@ -140,9 +150,11 @@ final class Settle {
 
     /** The best step, or where to look closely if nothing tells the explanations apart. */
     Optional<String> best() {
-        Optional<Step> best = tests.keySet().stream().min(java.util.Comparator.comparingDouble(this::effortWithFirst));
-        return best.map(this::says)
-                .or(() -> faults(states.get(0)).stream().findFirst().map(fault -> byMeter(fault.meter(board.plan()))));
+        return best;
+    }
+
+    private Optional<String> firstByMeter() {
+        return faults(states.get(0)).stream().findFirst().map(fault -> byMeter(fault.meter(board.plan())));
     }
 
     private String says(Step step) {

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -26,10 +25,6 @@ record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result
         return new Strand(fault, base, duties, Search.all(board, base, focus, explanation, effort));
     }
 
-    Findings.Told told(Case board, Hypothesis explanation, Optional<Exhaustive> exhaustive) {
-        return Findings.of(board, explanation, this, exhaustive);
-    }
-
     /** The same strand after evidence that the explanation expected: others can only have lost weight. */
     Strand again(Case board, Hypothesis explanation) {
         List<Hypothesis> weighed = result.weighed().stream()
@@ -40,17 +35,17 @@ record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result
         return new Strand(fault, base, dutiesNow, new Search.Result(weighed, result.unexplored()));
     }
 
-    /** The same strand beside more faults, which sit on other nets. */
-    Strand beside(Case board, Hypothesis explanation, BitSet added) {
-        Hypothesis more = board.with(base, added);
+    /** The same strand beside other faults than before. */
+    Strand beside(Case board, Hypothesis explanation, BitSet added, BitSet gone) {
+        Hypothesis now = board.exchanged(base, gone, added);
         List<Hypothesis> weighed = result.weighed().stream()
                 .filter(hypothesis ->
                         added.stream().allMatch(other -> board.charges().canJoin(hypothesis.charged(), other)))
-                .map(hypothesis -> board.with(hypothesis, added))
+                .map(hypothesis -> board.exchanged(hypothesis, gone, added))
                 .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
                 .toList();
-        Set<Term> dutiesNow = duties(board, more, board.costs(explanation));
-        return new Strand(fault, more, dutiesNow, new Search.Result(weighed, result.unexplored()));
+        Set<Term> dutiesNow = duties(board, now, board.costs(explanation));
+        return new Strand(fault, now, dutiesNow, new Search.Result(weighed, result.unexplored()));
     }
 
     /** At most how much of the probability was left unexplored. */

@@ -1,0 +1,31 @@
+package buzzout.diagnosis;
+
+import java.util.Arrays;
+import java.util.BitSet;
+
+/** Numbers of faults as a key: the hash of a bit set is the same for many sets of few bits. */
+final class SetOfFaults {
+    private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+
+    private final long[] words;
+    private final int hash;
+
+    SetOfFaults(BitSet numbers) {
+        words = numbers.toLongArray();
+        long mixed = words.length;
+        for (long word : words) {
+            mixed = Long.rotateLeft((mixed ^ word) * GOLDEN, 29);
+        }
+        hash = Long.hashCode(mixed * GOLDEN);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SetOfFaults set && Arrays.equals(words, set.words);
+    }
+
+    @Override
+    public int hashCode() {
+        return hash;
+    }
+}
