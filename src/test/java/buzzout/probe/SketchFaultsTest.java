@@ -106,7 +106,7 @@ class SketchFaultsTest {
                     12, session.count(KeyState.GOOD) + session.count(KeyState.UNTESTED), session.states()::toString);
             assertTrue(told(play) + lost(play) > 0);
             figure(
-                    "sketch, contact chatters every " + FLOOD_MICROS + " µs for " + FLOOD_MILLIS / 1000 + " s",
+                    "sketch, contact chatters every " + FLOOD_MICROS + " µs for " + FLOOD_MILLIS + " ms",
                     moves + " moves, " + told(play) + " changes told, " + lost(play) + " counted as lost, then a press"
                             + " heard; bench: " + bench.stats(),
                     "end state true, no key blamed; a sweep sees at most one change in its time");

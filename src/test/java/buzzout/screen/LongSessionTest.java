@@ -65,7 +65,7 @@ class LongSessionTest {
         long each = (heap[HOURS] - heap[0]) / ((long) HOURS * PRESSES_AN_HOUR);
         System.out.println("figure: eight hours after the first, " + PRESSES_AN_HOUR + " presses an hour, heap | "
                 + heap[0] / 1_000 + " kB, then " + heap[HOURS] / 1_000 + " kB, " + each + " bytes a press | at most "
-                + MOST_BYTES_A_PRESS + " bytes a press");
+                + MOST_BYTES_A_PRESS + " bytes a press, and 1 MB for the runtime");
         System.out.println("figure: the same, mean time of a frame in each hour, in µs | " + frames + " | steady");
         long most = (long) HOURS * PRESSES_AN_HOUR * MOST_BYTES_A_PRESS + SLACK;
         assertTrue(heap[HOURS] - heap[0] <= most, each + " bytes a press, seed " + SEED);
