@@ -3,10 +3,15 @@ package buzzout.circuit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A set of pairs over at most 64 pins. Immutable. */
 public final class Pairs {
     public static final Pairs NONE = new Pairs(new long[0]);
+
+    /** At most 64 times 63. */
+    private static final Map<Pair, Pairs> SINGLE = new ConcurrentHashMap<>();
 
     /** The pins that read low, as a bit set, for each driven pin; no trailing zero words. */
     private final long[] readsLow;
@@ -34,6 +39,11 @@ public final class Pairs {
         return of(Arrays.asList(pairs));
     }
 
+    /** What one pair makes; a session holds many presses that close the same. */
+    public static Pairs of(Pair pair) {
+        return SINGLE.computeIfAbsent(pair, each -> of(List.of(each)));
+    }
+
     public static Pairs of(Iterable<Pair> pairs) {
         long[] words = new long[Long.SIZE];
         for (Pair pair : pairs) {
@@ -56,7 +66,7 @@ public final class Pairs {
     }
 
     public Pairs with(Pair pair) {
-        return plus(of(pair));
+        return contains(pair) ? this : plus(of(pair));
     }
 
     public Pairs without(Pair pair) {

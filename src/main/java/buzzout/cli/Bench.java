@@ -19,7 +19,7 @@ import java.util.Optional;
  * the session goes on, and what is unwritten is tried again. One thread gives it events, one may weigh the evidence
  * meanwhile, and any may ask what is known now.
  */
-final class Bench {
+class Bench {
     private final Journal journal;
     private final Engine engine;
     private final QuietCheck quietCheck = new QuietCheck();
@@ -55,6 +55,13 @@ final class Bench {
             return;
         }
         show(events, written(events).map(LogNotWritten::sentence));
+    }
+
+    /** Puts events on the disk that no session takes in any more; what could not be written is tried again. */
+    void onlyWrite(List<Event> events) {
+        if (!events.isEmpty()) {
+            written(events);
+        }
     }
 
     private void show(List<Event> events, Optional<String> warning) {

@@ -78,7 +78,7 @@ final class DemoFingers implements BoardHands {
             bench.tell(new Action.RollCallBegun());
             return;
         }
-        Thread thread = new Thread(() -> pressAll(bench), "fingers");
+        Thread thread = new Thread(bench.guarded(() -> pressAll(bench)), "fingers");
         thread.setDaemon(true);
         thread.start();
     }
@@ -90,11 +90,11 @@ final class DemoFingers implements BoardHands {
         int before = bench.now().session().presses().size();
         board.press(pressed);
         after(HELD_MILLIS, () -> board.release(pressed));
-        after(ANSWER_MILLIS, () -> {
+        after(ANSWER_MILLIS, bench.guarded(() -> {
             if (bench.now().session().presses().size() == before) {
                 bench.tell(new Action.Noted(pressed.spoken() + " was pressed and nothing came: type n"));
             }
-        });
+        }));
     }
 
     @Override
@@ -106,7 +106,7 @@ final class DemoFingers implements BoardHands {
 
     @Override
     public void repair(List<String> codes, LiveBench bench) {
-        after(READING_MILLIS, () -> {
+        after(READING_MILLIS, bench.guarded(() -> {
             if (bench.now().session().stage() == Stage.REPAIRING) {
                 board.unplug();
                 faults = faults.stream()
@@ -115,7 +115,7 @@ final class DemoFingers implements BoardHands {
                 board.setFaults(faults);
                 after(READING_MILLIS, board::replug);
             }
-        });
+        }));
     }
 
     private void after(int millis, Runnable move) {
@@ -128,15 +128,8 @@ final class DemoFingers implements BoardHands {
         later.schedule(task, millis);
     }
 
-    private void pressAll(LiveBench bench) {
-        try {
-            new PressThrough(plan, board, new RealTime(bench), way, leftOut).run();
-        } catch (LiveBench.Stopped e) {
-            // The bench has stopped, and tells the person why.
-            return;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
+    private void pressAll(LiveBench bench) throws InterruptedException {
+        new PressThrough(plan, board, new RealTime(bench), way, leftOut).run();
     }
 
     private final class RealTime implements PressThrough.Place {

@@ -98,7 +98,7 @@ final class LearnCommand implements Callable<Integer> {
         Canvas canvas = screen.canvas(surroundings);
         try (Journal journal = SessionLogs.begin(surroundings, loaded, Optional.empty(), log)) {
             return new LiveSitting(surroundings, common, canvas, loaded, Optional.empty(), journal)
-                    .onProbe(probe.source(), List.of(), true, this::learnt);
+                    .onProbe(probe.source(), List.of(), true, session -> () -> learnt(session));
         }
     }
 

@@ -39,7 +39,7 @@ final class LiveBench implements Source {
     private final Thread weighing = new Thread(guarded(this::weighAll), "diagnosis");
     private final AtomicLong given = new AtomicLong();
     private final AtomicLong taken = new AtomicLong();
-    private volatile Optional<RuntimeException> failure = Optional.empty();
+    private volatile Optional<Throwable> failure = Optional.empty();
     private volatile boolean ended;
 
     private LiveBench(Bench bench, Past past, BoardHands hands) {
@@ -69,6 +69,13 @@ final class LiveBench implements Source {
 
         Stopped(Throwable cause) {
             super(cause);
+        }
+    }
+
+    /** A thread of the session's failed; whoever draws ends with it, and only the log goes on. */
+    void fail(Throwable cause) {
+        if (failure.isEmpty()) {
+            failure = Optional.of(cause);
         }
     }
 
@@ -173,10 +180,19 @@ final class LiveBench implements Source {
      */
     Snapshot end() throws LogNotWritten, InterruptedException {
         tell(new Action.Ended());
+        stop();
+        return now();
+    }
+
+    /**
+     * Waits until all that was heard and told is in the log, and takes nothing more.
+     *
+     * @throws LogNotWritten if something of the session is still not on the disk
+     */
+    void stop() throws LogNotWritten, InterruptedException {
         ended = true;
         taking.join();
         bench.finish();
-        return now();
     }
 
     /** Whether everything that was heard and told is in the session. */
@@ -184,16 +200,21 @@ final class LiveBench implements Source {
         return taken.get() == given.get();
     }
 
-    private interface Work {
+    /** What a thread of the session's does. */
+    interface Work {
         void run() throws InterruptedException;
     }
 
-    private Runnable guarded(Work work) {
+    /** The same, so that the session ends and tells why when it fails. */
+    Runnable guarded(Work work) {
         return () -> {
             try {
                 work.run();
-            } catch (RuntimeException e) {
-                failure = Optional.of(e);
+            } catch (Stopped alreadyKnown) {
+                // The bench has stopped, and tells the person why.
+                return;
+            } catch (RuntimeException | Error e) {
+                fail(e);
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
             }
@@ -208,10 +229,18 @@ final class LiveBench implements Source {
                 events.add(first);
                 queue.drainTo(events, MOST_AT_ONCE);
             }
-            bench.take(events);
-            bench.passTime(millis());
+            guarded(() -> take(events)).run();
             taken.addAndGet(events.size());
             unweighed.release();
+        }
+    }
+
+    private void take(List<Event> events) {
+        if (failure.isPresent()) {
+            bench.onlyWrite(events);
+        } else {
+            bench.take(events);
+            bench.passTime(millis());
         }
     }
 

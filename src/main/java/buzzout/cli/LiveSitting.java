@@ -2,6 +2,7 @@ package buzzout.cli;
 
 import buzzout.circuit.AsWired;
 import buzzout.journal.Journal;
+import buzzout.journal.LogNotWritten;
 import buzzout.probe.LinkSource;
 import buzzout.probe.LiveProbe;
 import buzzout.probe.NothingAnswers;
@@ -13,6 +14,7 @@ import buzzout.screen.Ears;
 import buzzout.screen.Leaving;
 import buzzout.screen.Look;
 import buzzout.screen.Setting;
+import buzzout.screen.Signals;
 import buzzout.screen.Sound;
 import buzzout.session.Action;
 import buzzout.session.Session;
@@ -63,9 +65,9 @@ final class LiveSitting {
         this.past = past;
     }
 
-    /** What becomes of a session in the end: says it, and gives the exit status. */
+    /** What becomes of a session in the end; to work that out may take its time, to say it may not. */
     interface Ending {
-        int over(Session session) throws Failure, IOException;
+        LastWord.Saying of(Session session);
     }
 
     /** On a probe; what the person said in advance is told once the quiet check is over. */
@@ -88,24 +90,53 @@ final class LiveSitting {
     /** On a simulated board, in hands that do what the person asks, and something of their own from the beginning. */
     int simulated(LinkSource board, BoardHands hands, Consumer<LiveBench> begun)
             throws Failure, IOException, InterruptedException {
-        return hold(LiveBench.start(new Bench(loaded, journal), hands), board, true, this::findings, begun);
+        return simulated(new Bench(loaded, journal), board, hands, begun);
+    }
+
+    /** The same on a bench of one's own. */
+    int simulated(Bench bench, LinkSource board, BoardHands hands, Consumer<LiveBench> begun)
+            throws Failure, IOException, InterruptedException {
+        return hold(LiveBench.start(bench, hands), board, true, this::findings, begun);
     }
 
     private int hold(LiveBench bench, LinkSource source, boolean simulated, Ending ending, Consumer<LiveBench> begun)
             throws Failure, IOException, InterruptedException {
-        LiveProbe probe = LiveProbe.start(loaded.plan(), source, bench::hear);
-        Leaving leaving;
-        try {
-            begun.accept(bench);
-            leaving = switch (canvas) {
-                case TERMINAL -> BoardScreen.run(setting(simulated), bench);
-                case WINDOW -> BoardScreen.runInWindow(setting(simulated), bench);
-                case NONE -> PlainSitting.hold(surroundings, bench, Ears.open(sound()));
-            };
-        } finally {
-            probe.close();
+        try (Signals signals = Signals.on()) {
+            Leaving leaving = held(bench, source, simulated, begun, signals);
+            Session session = bench.end().session();
+            LastWord lastWord = new LastWord(signals, leaving);
+            int status = lastWord.unlessSignalled(() -> over(session, ending));
+            lastWord.explanation(worthALog(session) ? Optional.of(journal.path()) : Optional.empty(), simulated)
+                    .ifPresent(surroundings.console()::complain);
+            return status;
+        } catch (RuntimeException | Error e) {
+            throw broken(bench, e);
         }
-        return over(bench.end().session(), leaving, ending);
+    }
+
+    private Leaving held(
+            LiveBench bench, LinkSource source, boolean simulated, Consumer<LiveBench> begun, Signals signals)
+            throws IOException, InterruptedException {
+        LiveProbe probe = LiveProbe.start(loaded.plan(), source, bench::hear, bench::fail);
+        try (probe) {
+            begun.accept(bench);
+            return switch (canvas) {
+                case TERMINAL -> BoardScreen.run(setting(simulated), bench, signals);
+                case WINDOW -> BoardScreen.runInWindow(setting(simulated), bench, signals);
+                case NONE -> PlainSitting.hold(surroundings, bench, Ears.open(sound()), signals);
+            };
+        }
+    }
+
+    /** What came before it is in the log all the same. */
+    private SessionBroken broken(LiveBench bench, Throwable cause) throws InterruptedException {
+        SessionBroken broken = new SessionBroken(journal.path(), cause);
+        try {
+            bench.stop();
+        } catch (LogNotWritten | RuntimeException e) {
+            broken.addSuppressed(e);
+        }
+        return broken;
     }
 
     private Setting setting(boolean simulated) {
@@ -119,27 +150,33 @@ final class LiveSitting {
         return Sound.from(surroundings.environment(), common.quiet);
     }
 
-    private int over(Session session, Leaving leaving, Ending ending) throws Failure, IOException {
-        int status = Status.NO_PROBE;
-        boolean worthALog = session.probe().isPresent()
+    private LastWord.Saying over(Session session, Ending ending) {
+        LastWord.Saying saying = session.probe().isPresent() ? ending.of(session) : noProbe(session.linkTrouble());
+        return () -> {
+            try {
+                return saying.say();
+            } finally {
+                if (worthALog(session)) {
+                    sayLog();
+                } else {
+                    journal.discard();
+                }
+            }
+        };
+    }
+
+    private LastWord.Saying noProbe(Optional<String> trouble) {
+        List<String> why = trouble.map(List::of).orElseGet(() -> NothingAnswers.whatToTry(SerialPorts.list()));
+        return () -> {
+            why.forEach(surroundings.console()::complain);
+            return Status.NO_PROBE;
+        };
+    }
+
+    private boolean worthALog(Session session) {
+        return session.probe().isPresent()
                 || session.garbledLines() > 0
                 || !past.events().isEmpty();
-        try {
-            if (session.probe().isPresent()) {
-                status = ending.over(session);
-            } else if (session.linkTrouble().isPresent()) {
-                surroundings.console().complain(session.linkTrouble().get());
-            } else {
-                NothingAnswers.whatToTry(SerialPorts.list()).forEach(surroundings.console()::complain);
-            }
-        } finally {
-            if (worthALog) {
-                sayLog();
-            } else {
-                journal.discard();
-            }
-        }
-        return leaving instanceof Leaving.Signalled by ? Status.SIGNAL + by.number() : status;
     }
 
     private void sayLog() {
@@ -148,11 +185,19 @@ final class LiveSitting {
         }
     }
 
-    /** Says what is wrong. The evidence is weighed from scratch, exactly as a replay will. */
-    private int findings(Session session) {
+    /** What is wrong. The evidence is weighed from scratch, exactly as a replay will. */
+    private LastWord.Saying findings(Session session) {
         Outcome outcome = Outcome.of(unit, Optional.empty(), session);
         boolean ascii = common.look(surroundings.environment()).ascii();
-        surroundings.console().say(FindingsText.of(outcome, ascii));
+        String findings = FindingsText.of(outcome, ascii);
+        return () -> {
+            surroundings.console().say(findings);
+            sayAsWired(outcome);
+            return DiagnoseCommand.status(outcome);
+        };
+    }
+
+    private void sayAsWired(Outcome outcome) {
         if (outcome.diagnosis().findings().stream()
                 .anyMatch(finding -> AsWired.canBe(finding.first().fault()))) {
             surroundings
@@ -160,6 +205,5 @@ final class LiveSitting {
                     .say("\nSolder it again, or keep it as wired: `buzzout learn " + journal.path()
                             + " --accept -o NEW.toml` writes the plan for that.");
         }
-        return DiagnoseCommand.status(outcome);
     }
 }

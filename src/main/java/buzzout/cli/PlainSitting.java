@@ -7,6 +7,7 @@ import buzzout.report.BounceText;
 import buzzout.screen.Ears;
 import buzzout.screen.Leaving;
 import buzzout.screen.Request;
+import buzzout.screen.Signals;
 import buzzout.screen.Snapshot;
 import buzzout.session.Action;
 import buzzout.session.Session;
@@ -15,6 +16,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
@@ -46,26 +48,34 @@ final class PlainSitting {
         this.ears = ears;
     }
 
-    /** Returns when the person quits, or when no probe has answered for a while. */
-    static Leaving hold(Surroundings surroundings, LiveBench bench, Ears ears) throws InterruptedException {
-        return new PlainSitting(surroundings, bench, ears).held();
+    /** Returns when the person quits, when a signal comes, or when no probe has answered for a while. */
+    static Leaving hold(Surroundings surroundings, LiveBench bench, Ears ears, Signals signals)
+            throws InterruptedException {
+        return new PlainSitting(surroundings, bench, ears).held(signals);
     }
 
-    private Leaving held() throws InterruptedException {
+    private Leaving held(Signals signals) throws InterruptedException {
+        signals.then(end::countDown);
         surroundings.console().say(HELP);
-        Thread reader = new Thread(this::obeyTypedWords, "typed words");
+        Thread reader = new Thread(bench.guarded(this::obeyTypedWords), "typed words");
         reader.setDaemon(true);
         reader.start();
         PlainLines lines = new PlainLines();
+        Optional<String> told = Optional.empty();
         while (!end.await(MILLIS_A_LOOK, TimeUnit.MILLISECONDS)) {
             Snapshot now = bench.now();
             ears.hear(now.session());
+            if (!ears.trouble().equals(told)) {
+                told = ears.trouble();
+                told.ifPresent(surroundings.console()::complain);
+            }
             lines.settled(now, bench.millis()).forEach(surroundings.console()::say);
             if (now.session().probe().isEmpty() && bench.millis() > PATIENCE_MILLIS) {
                 break;
             }
         }
-        return new Leaving.Quit();
+        OptionalInt signal = signals.caught();
+        return signal.isPresent() ? new Leaving.Signalled(signal.getAsInt()) : new Leaving.Quit();
     }
 
     private void obeyTypedWords() {

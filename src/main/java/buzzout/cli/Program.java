@@ -38,12 +38,21 @@ final class Program {
                 .registerConverter(OffsetDateTime.class, Program::time)
                 .setUsageHelpLongOptionsMaxWidth(24)
                 .setParameterExceptionHandler((exception, given) -> refused(exception))
-                .setExecutionExceptionHandler((exception, command, parsed) -> failed(exception));
-        int status = line.execute(arguments);
+                .setExecutionExceptionHandler((exception, command, parsed) -> failed(surroundings, exception));
+        int status = status(line, arguments);
         if (!help.toString().isEmpty()) {
             surroundings.console().say(help.toString());
         }
         return status;
+    }
+
+    /** What is no exception of a kind that can be expected, such as a full memory, ends in a sentence as well. */
+    private int status(CommandLine line, String... arguments) {
+        try {
+            return line.execute(arguments);
+        } catch (RuntimeException | Error e) {
+            return failed(surroundings, e);
+        }
     }
 
     private int refused(ParameterException exception) {
@@ -84,7 +93,8 @@ final class Program {
         }
     }
 
-    private int failed(Exception exception) {
+    /** Says what went wrong, and gives the exit status. */
+    static int failed(Surroundings surroundings, Throwable exception) {
         if (exception instanceof Failure failure) {
             failure.sentences().forEach(surroundings.console()::complain);
             return failure.status();
@@ -94,9 +104,15 @@ final class Program {
             surroundings.console().complain(Sentence.of(notWritten.get().sentence()));
             return Status.NO_LOG;
         }
+        Throwable cause = exception.getCause();
+        Throwable first = exception instanceof SessionBroken && cause != null ? cause : exception;
+        String log = exception instanceof SessionBroken broken
+                ? "What came before is in " + broken.log() + "; `buzzout run --resume " + broken.log()
+                        + "` goes on with it. "
+                : "";
         surroundings
                 .console()
-                .complain("The program failed (" + exception.getClass().getSimpleName() + "). "
+                .complain("The program failed (" + first.getClass().getSimpleName() + "). " + log
                         + whereTheTraceIs(exception));
         return Status.INTERNAL;
     }
@@ -110,7 +126,7 @@ final class Program {
         return Optional.empty();
     }
 
-    private static String whereTheTraceIs(Exception exception) {
+    private static String whereTheTraceIs(Throwable exception) {
         StringWriter trace = new StringWriter();
         exception.printStackTrace(new PrintWriter(trace, true));
         try {

@@ -12,6 +12,7 @@ import buzzout.screen.Leaving;
 import buzzout.screen.Look;
 import buzzout.screen.Request;
 import buzzout.screen.Setting;
+import buzzout.screen.Signals;
 import buzzout.screen.Snapshot;
 import buzzout.screen.Source;
 import buzzout.session.Event;
@@ -51,7 +52,7 @@ final class ReplayCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws Failure, IOException {
+    public Integer call() throws Failure, IOException, InterruptedException {
         LogFile file = LogReading.read(surroundings, log);
         if (file.log().isEmpty()) {
             return Status.USAGE;
@@ -74,7 +75,7 @@ final class ReplayCommand implements Callable<Integer> {
         return DiagnoseCommand.status(outcome);
     }
 
-    private int shown(SessionLog session, Outcome outcome) throws Failure, IOException {
+    private int shown(SessionLog session, Outcome outcome) throws Failure, IOException, InterruptedException {
         Canvas canvas = where.canvas(surroundings);
         if (canvas == Canvas.NONE) {
             throw new Failure(
@@ -97,8 +98,12 @@ final class ReplayCommand implements Callable<Integer> {
                 // What is over cannot be changed.
             }
         };
-        Leaving leaving = window ? BoardScreen.runInWindow(setting, still) : BoardScreen.run(setting, still);
-        return leaving instanceof Leaving.Signalled by ? Status.SIGNAL + by.number() : DiagnoseCommand.status(outcome);
+        try (Signals signals = Signals.on()) {
+            Leaving leaving = window
+                    ? BoardScreen.runInWindow(setting, still, signals)
+                    : BoardScreen.run(setting, still, signals);
+            return new LastWord(signals, leaving).unlessSignalled(() -> () -> DiagnoseCommand.status(outcome));
+        }
     }
 
     private static EventLines lines(SessionLog log) {

@@ -60,9 +60,7 @@ final class Because {
     }
 
     private static Optional<String> dropouts(Case board, int key) {
-        long dropouts = board.ledger().flexed(key).stream()
-                .filter(answer -> answer == Readings.NOTHING)
-                .count();
+        int dropouts = board.ledger().dropouts(key);
         return dropouts == 0
                 ? Optional.empty()
                 : Optional.of(board.plan().keys().get(key).spoken() + ", held, dropped out "
@@ -75,13 +73,11 @@ final class Because {
         String tried = made.says(board.plan());
         if (made instanceof Trial.Touch) {
             return board.ledger().meant(board.plan().keys().size() + trial).stream()
-                    .distinct()
                     .map(answer -> tried + " met "
                             + met(board.plan(), board.readings().reading(answer).low()))
                     .toList();
         }
         return board.ledger().meant(board.plan().keys().size() + trial).stream()
-                .distinct()
                 .map(answer -> tried + ", "
                         + (answer == Readings.NOTHING ? "nothing conducts" : pairs(board, answer) + " conduct"))
                 .toList();

@@ -8,9 +8,11 @@ import buzzout.session.Observation;
 import buzzout.session.Observation.Hands;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * Evidence summed up for weighing: what each part of a forecast costs, as a logarithm of its probability.
@@ -26,11 +28,11 @@ final class Ledger {
     private final Readings readings;
     private final Optional<Pairs> quiet;
     private final int keys;
-    private final List<List<Integer>> meant = new ArrayList<>();
+    private final List<Tally> meant = new ArrayList<>();
     /** The answers at each key's turn in a read-through. */
-    private final List<List<Integer>> read = new ArrayList<>();
+    private final List<Tally> read = new ArrayList<>();
 
-    private final List<List<Integer>> flexed = new ArrayList<>();
+    private final List<Tally> flexed = new ArrayList<>();
     private final BitSet named = new BitSet();
     private final Counts came = new Counts();
     private final BitSet cameAtAll = new BitSet();
@@ -44,11 +46,11 @@ final class Ledger {
         Pairs free = Pairs.NONE;
         boolean every = false;
         for (int key = 0; key < keys; key++) {
-            meant.add(List.of());
-            read.add(List.of());
-            flexed.add(List.of());
+            meant.add(new Tally());
+            read.add(new Tally());
+            flexed.add(new Tally());
         }
-        forecasts.trials().forEach(trial -> meant.add(List.of()));
+        forecasts.trials().forEach(trial -> meant.add(new Tally()));
         for (Observation observation : evidence.observations()) {
             Pairs seen = seen(observation, plan);
             Pairs beyond = seen.minus(free);
@@ -88,13 +90,11 @@ final class Ledger {
                 : observation.seen().withoutPin(spare.getAsInt());
     }
 
-    private void add(List<List<Integer>> to, int asked, Pairs beyond) {
+    private void add(List<Tally> to, int asked, Pairs beyond) {
         while (to.size() <= asked) {
-            to.add(List.of());
+            to.add(new Tally());
         }
-        List<Integer> answers = new ArrayList<>(to.get(asked));
-        answers.add(readings.number(beyond));
-        to.set(asked, answers);
+        to.get(asked).add(readings.number(beyond));
     }
 
     int keys() {
@@ -110,19 +110,19 @@ final class Ledger {
         return presses;
     }
 
-    /** The answers of this key where it was meant or had its turn, or of this trial. */
+    /** The answers of this key where it was meant or had its turn, or of this trial, each once. */
     List<Integer> meant(int asked) {
         if (asked >= keys || read.get(asked).isEmpty()) {
-            return meant.get(asked);
+            return meant.get(asked).answers();
         }
-        List<Integer> both = new ArrayList<>(meant.get(asked));
-        both.addAll(read.get(asked));
-        return both;
+        Set<Integer> both = new LinkedHashSet<>(meant.get(asked).answers());
+        both.addAll(read.get(asked).answers());
+        return List.copyOf(both);
     }
 
     /** Whether any key had its turn in a read-through. */
     boolean hasReadThrough() {
-        return read.stream().anyMatch(answers -> !answers.isEmpty());
+        return read.stream().anyMatch(tally -> !tally.isEmpty());
     }
 
     /** Whether all that is known of this key's answer is what came at its turn in a read-through. */
@@ -130,9 +130,14 @@ final class Ledger {
         return !read.get(key).isEmpty() && meant.get(key).isEmpty();
     }
 
-    /** The answers of this key, held while the plate was flexed. */
+    /** The answers of this key, held while the plate was flexed, each once. */
     List<Integer> flexed(int key) {
-        return flexed.get(key);
+        return flexed.get(key).answers();
+    }
+
+    /** How often this key, held while the plate was flexed, dropped out. */
+    int dropouts(int key) {
+        return flexed.get(key).timesOf(Readings.NOTHING);
     }
 
     boolean isNamed(int key) {
@@ -180,24 +185,24 @@ final class Ledger {
     }
 
     private double askedCost(int asked, int forecast, int slips) {
-        double cost = 0;
-        for (int answer : meant.get(asked)) {
-            double slip = asked >= keys
-                    ? Slips.TRIAL_SPOILT
-                    : answer == Readings.NOTHING ? Slips.NO_PRESS : Slips.OTHER_ANSWER;
-            cost += cost(forecast, answer, slips * slip);
-        }
+        double cost = asked >= keys
+                ? cost(meant.get(asked), forecast, slips * Slips.TRIAL_SPOILT, slips * Slips.TRIAL_SPOILT)
+                : cost(meant.get(asked), forecast, slips * Slips.NO_PRESS, slips * Slips.OTHER_ANSWER);
         if (asked < keys) {
-            for (int answer : read.get(asked)) {
-                double slip = answer == Readings.NOTHING ? Slips.SKIPPED : Slips.NEIGHBOUR;
-                cost += cost(forecast, answer, slips * slip);
-            }
-            for (int answer : flexed.get(asked)) {
-                cost += cost(forecast, answer, slips * Slips.LET_GO);
-            }
+            cost += cost(read.get(asked), forecast, slips * Slips.SKIPPED, slips * Slips.NEIGHBOUR);
+            cost += cost(flexed.get(asked), forecast, slips * Slips.LET_GO, slips * Slips.LET_GO);
             if (everyKey && !isNamed(asked)) {
                 cost += doubt(forecast);
             }
+        }
+        return cost;
+    }
+
+    private double cost(Tally came, int forecast, double nothing, double another) {
+        double cost = 0;
+        for (int place = 0; place < came.answers().size(); place++) {
+            int answer = came.answers().get(place);
+            cost += came.times(place) * cost(forecast, answer, answer == Readings.NOTHING ? nothing : another);
         }
         return cost;
     }

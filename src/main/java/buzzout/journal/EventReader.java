@@ -29,6 +29,9 @@ final class EventReader {
 
     private final Plan plan;
     private final Map<String, Integer> pins = new HashMap<>();
+    /** One object for each pair: a long log names few of them often. */
+    private final Map<Pair, Pair> pairs = new HashMap<>();
+
     private long lastMillis = -UNSTATED_MILLIS;
 
     EventReader(Plan plan) {
@@ -93,7 +96,8 @@ final class EventReader {
         if (low.equals(reads)) {
             throw new UnusableLine(fields.owner() + " pairs the pin " + Fields.quoted(low) + " with itself");
         }
-        return new Pair(pin(low), pin(reads));
+        Pair pair = new Pair(pin(low), pin(reads));
+        return pairs.computeIfAbsent(pair, first -> first);
     }
 
     private Pairs pairs(Fields fields) throws UnusableLine {

@@ -4,7 +4,7 @@ import buzzout.plan.Plan;
 import java.util.function.Consumer;
 
 /**
- * A daemon thread that talks to a probe and hands on what happens, until closed. The consumer runs on that thread and
+ * A daemon thread that talks to a probe and hands on what happens, until closed. The consumers run on that thread and
  * must not wait; the {@code add} of a queue is a good one.
  */
 public final class LiveProbe implements AutoCloseable {
@@ -13,27 +13,32 @@ public final class LiveProbe implements AutoCloseable {
     private final Thread thread;
     private volatile boolean closing;
 
-    private LiveProbe(ProbeTalk talk, Consumer<ProbeEvent> consumer) {
-        thread = new Thread(() -> run(talk, consumer), "probe");
+    private LiveProbe(ProbeTalk talk, Consumer<ProbeEvent> consumer, Consumer<Throwable> failed) {
+        thread = new Thread(() -> run(talk, consumer, failed), "probe");
         thread.setDaemon(true);
     }
 
-    public static LiveProbe start(Plan plan, LinkSource source, Consumer<ProbeEvent> consumer) {
-        LiveProbe probe = new LiveProbe(new ProbeTalk(plan, source), consumer);
+    /**
+     * Starts to talk.
+     *
+     * @param failed told if the program itself fails in that thread
+     */
+    public static LiveProbe start(
+            Plan plan, LinkSource source, Consumer<ProbeEvent> consumer, Consumer<Throwable> failed) {
+        LiveProbe probe = new LiveProbe(new ProbeTalk(plan, source), consumer, failed);
         probe.thread.start();
         return probe;
     }
 
-    private void run(ProbeTalk talk, Consumer<ProbeEvent> consumer) {
+    private void run(ProbeTalk talk, Consumer<ProbeEvent> consumer, Consumer<Throwable> failed) {
         try (talk) {
             while (!closing) {
                 talk.step().forEach(consumer);
             }
         } catch (InterruptedException closed) {
             Thread.currentThread().interrupt();
-        } catch (RuntimeException fault) {
-            consumer.accept(new ProbeEvent.LinkLost("The program failed while talking to the probe, please report it: "
-                    + Printable.of(fault.toString())));
+        } catch (RuntimeException | Error fault) {
+            failed.accept(fault);
         }
     }
 

@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 
 /**
  * The port that the person named. After an unplug it is looked for at the same path, else by the same USB identity, as
- * the system may number it anew.
+ * the system may number it anew, unless two boards have it.
  */
 public final class NamedPort implements LinkSource {
     private final String path;
@@ -61,9 +61,11 @@ public final class NamedPort implements LinkSource {
         if (usb.isEmpty()) {
             return Optional.empty();
         }
-        return list.get().stream()
+        List<String> alike = list.get().stream()
                 .filter(port -> port.usb().equals(usb))
                 .map(Port::path)
-                .findFirst();
+                .toList();
+        // Of boards that say the same of themselves, any but the right one would be another board's session.
+        return alike.size() == 1 ? Optional.of(alike.get(0)) : Optional.empty();
     }
 }

@@ -40,6 +40,7 @@ final class BoardPicture {
     private final Markup page;
     private final Outcome outcome;
     private final Plan plan;
+    private final List<KeyState> states;
     private final Side side;
     private final double left;
     private final double top;
@@ -50,6 +51,7 @@ final class BoardPicture {
         this.page = page;
         this.outcome = outcome;
         this.plan = outcome.plan();
+        this.states = outcome.session().states();
         this.side = side;
         List<Place> places = plan.keys().stream().map(Key::place).toList();
         left = places.stream().mapToDouble(Place::x).min().orElse(0);
@@ -84,7 +86,7 @@ final class BoardPicture {
     }
 
     private void key(Key key) {
-        KeyState state = outcome.session().states().get(key.index());
+        KeyState state = states.get(key.index());
         double width = key.place().width() * PITCH - 2 * GAP;
         double x = x(key) + GAP;
         double y = y(key) + GAP;

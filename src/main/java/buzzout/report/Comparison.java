@@ -109,11 +109,13 @@ public record Comparison(
     }
 
     private static List<KeyChange> changes(Outcome before, Outcome after) {
+        List<KeyState> statesBefore = before.session().states();
+        List<KeyState> statesAfter = after.session().states();
         List<KeyChange> changes = new ArrayList<>();
         for (Key key : after.plan().keys()) {
             before.plan().key(key.name()).ifPresent(old -> {
-                KeyState was = before.session().states().get(old.index());
-                KeyState is = after.session().states().get(key.index());
+                KeyState was = statesBefore.get(old.index());
+                KeyState is = statesAfter.get(key.index());
                 if (was != is || (is != KeyState.GOOD && is != KeyState.UNTESTED)) {
                     changes.add(new KeyChange(key.name(), was, is));
                 }

@@ -14,6 +14,7 @@ import buzzout.session.Session;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.time.format.DateTimeFormatter;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -63,19 +64,21 @@ public final class DiagnosisJson {
     }
 
     private static JsonObject states(Session session) {
+        List<KeyState> states = session.states();
         JsonObject counts = new JsonObject();
         for (KeyState state : KeyState.values()) {
-            counts.addProperty(state.word(), session.count(state));
+            counts.addProperty(state.word(), Collections.frequency(states, state));
         }
         return counts;
     }
 
     private static JsonObject keys(Session session) {
-        JsonObject states = new JsonObject();
+        List<KeyState> states = session.states();
+        JsonObject keys = new JsonObject();
         for (Key key : session.plan().keys()) {
-            states.addProperty(key.name(), session.states().get(key.index()).word());
+            keys.addProperty(key.name(), states.get(key.index()).word());
         }
-        return states;
+        return keys;
     }
 
     private static JsonObject finding(Plan plan, Finding finding) {

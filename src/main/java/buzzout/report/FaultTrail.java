@@ -50,10 +50,10 @@ final class FaultTrail {
 
     /** Whether every key that a repair of any suspect can have changed was pressed, so that the fault would have shown. */
     static boolean isRetested(Session session, Finding finding) {
+        List<KeyState> states = session.states();
         return finding.suspects().stream()
                 .flatMap(suspect -> Retest.keys(session.plan(), suspect.fault()).stream())
-                .allMatch(
-                        key -> key < session.states().size() && session.states().get(key) != KeyState.UNTESTED);
+                .allMatch(key -> key < states.size() && states.get(key) != KeyState.UNTESTED);
     }
 
     static Set<String> codes(Plan plan, Finding finding) {

@@ -26,8 +26,9 @@ final class NotTestedSection {
 
     static List<String> lines(Session session, List<LogProblem> problems) {
         List<String> lines = new ArrayList<>();
+        List<KeyState> states = session.states();
         List<String> untested = session.plan().keys().stream()
-                .filter(key -> session.states().get(key.index()) == KeyState.UNTESTED)
+                .filter(key -> states.get(key.index()) == KeyState.UNTESTED)
                 .map(Key::name)
                 .toList();
         if (untested.isEmpty()) {

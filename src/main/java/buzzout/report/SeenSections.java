@@ -19,11 +19,13 @@ final class SeenSections {
 
     private final Markup page;
     private final Session session;
+    private final List<KeyState> states;
     private final Plan plan;
 
     private SeenSections(Markup page, Session session) {
         this.page = page;
         this.session = session;
+        this.states = session.states();
         this.plan = session.plan();
     }
 
@@ -114,6 +116,6 @@ final class SeenSections {
     }
 
     private KeyState state(Key key) {
-        return session.states().get(key.index());
+        return states.get(key.index());
     }
 }

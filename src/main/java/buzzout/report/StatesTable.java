@@ -14,9 +14,10 @@ final class StatesTable {
         page.open("table").open("thead").open("tr");
         page.put("th", "Mark").put("th", "State").put("th", "Meaning").put("th", "Keys");
         page.close().close().open("tbody").line();
+        List<KeyState> states = session.states();
         for (KeyState state : KeyState.values()) {
             List<String> names = session.plan().keys().stream()
-                    .filter(key -> session.states().get(key.index()) == state)
+                    .filter(key -> states.get(key.index()) == state)
                     .map(Key::name)
                     .toList();
             if (!names.isEmpty()) {

@@ -36,18 +36,30 @@ public final class BoardScreen {
     }
 
     /**
-     * Shows a session until the person quits or a signal ends it. The terminal is left as it was, whatever happens.
+     * Shows a session until the person quits, a signal ends it or the terminal goes away. The terminal is left as it was,
+     * whatever happens.
      *
      * @throws IOException if the terminal cannot be used
      */
-    public static Leaving run(Setting setting, Source source) throws IOException {
-        CountDownLatch end = new CountDownLatch(1);
-        try (Signals signals = Signals.on(end::countDown);
-                Terminal terminal = new OwnTerminal()) {
-            show(terminal, setting, source, end);
-            OptionalInt signal = signals.caught();
-            return signal.isPresent() ? new Leaving.Signalled(signal.getAsInt()) : new Leaving.Quit();
+    public static Leaving run(Setting setting, Source source, Signals signals) throws IOException {
+        Terminal terminal = new OwnTerminal();
+        try (terminal) {
+            show(terminal, setting, source, ending(signals));
+            return left(signals);
+        } catch (IOException gone) {
+            return signals.caught().isPresent() ? left(signals) : new Leaving.TerminalGone();
         }
+    }
+
+    private static CountDownLatch ending(Signals signals) {
+        CountDownLatch end = new CountDownLatch(signals.count() > 0 ? 0 : 1);
+        signals.then(end::countDown);
+        return end;
+    }
+
+    private static Leaving left(Signals signals) {
+        OptionalInt signal = signals.caught();
+        return signal.isPresent() ? new Leaving.Signalled(signal.getAsInt()) : new Leaving.Quit();
     }
 
     /** Why no window can be opened here, as a sentence; nothing when one can. */
@@ -65,15 +77,12 @@ public final class BoardScreen {
      *
      * @throws IOException if the window does not open
      */
-    public static Leaving runInWindow(Setting setting, Source source) throws IOException {
-        CountDownLatch end = new CountDownLatch(1);
+    public static Leaving runInWindow(Setting setting, Source source, Signals signals) throws IOException {
         String title = "Buzzout: " + source.now().plan().name()
                 + setting.unit().map(unit -> ", unit " + unit).orElse("");
-        try (Signals signals = Signals.on(end::countDown);
-                Terminal window = OwnWindow.open(title)) {
-            show(window, setting, source, end);
-            OptionalInt signal = signals.caught();
-            return signal.isPresent() ? new Leaving.Signalled(signal.getAsInt()) : new Leaving.Quit();
+        try (Terminal window = OwnWindow.open(title)) {
+            show(window, setting, source, ending(signals));
+            return left(signals);
         }
     }
 
@@ -105,7 +114,7 @@ public final class BoardScreen {
                 whole |= command.isPresent() && command.get() instanceof Command.Repaint;
                 command.ifPresent(this::obey);
             }
-            Snapshot now = source.now();
+            Snapshot now = withTrouble(source.now());
             if (!now.equals(view.snapshot())) {
                 view = view.with(view.focus().following(view.session(), now.session()))
                         .with(now);
@@ -123,6 +132,13 @@ public final class BoardScreen {
                 return;
             }
         }
+    }
+
+    /** The sound system's trouble, where there is none that matters more. */
+    private Snapshot withTrouble(Snapshot now) {
+        return now.warning().isPresent()
+                ? now
+                : ears.trouble().map(now::withWarning).orElse(now);
     }
 
     private void obey(Command command) {

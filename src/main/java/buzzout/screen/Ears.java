@@ -17,6 +17,7 @@ public final class Ears {
     private final BlockingQueue<Session> newest = new ArrayBlockingQueue<>(1);
     private final Supplier<Player> opening;
     private volatile boolean muted;
+    private volatile Optional<String> trouble = Optional.empty();
 
     /** A player is opened when the first tone is due: opening a sound system takes time that a start has not. */
     Ears(Supplier<Player> opening, boolean muted) {
@@ -55,7 +56,22 @@ public final class Ears {
         return muted;
     }
 
+    /** Why no tones come any more, as a sentence: a sound system that fails is no reason to end a session. */
+    public Optional<String> trouble() {
+        return trouble;
+    }
+
     private void listen() {
+        try {
+            listenOn();
+        } catch (RuntimeException | Error e) {
+            trouble = Optional.of("Tones are off: the sound system failed ("
+                    + Clean.text(String.valueOf(e), true).strip()
+                    + "). Please report it; the session goes on.");
+        }
+    }
+
+    private void listenOn() {
         try {
             Session told = newest.take();
             Optional<Player> player = Optional.empty();

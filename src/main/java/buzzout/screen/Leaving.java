@@ -5,6 +5,9 @@ public sealed interface Leaving {
     /** The person quit. */
     record Quit() implements Leaving {}
 
+    /** The terminal went away, as when its window is closed or a connection breaks. */
+    record TerminalGone() implements Leaving {}
+
     /**
      * A signal ended it.
      *

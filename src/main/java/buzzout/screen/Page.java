@@ -3,6 +3,7 @@ package buzzout.screen;
 import buzzout.circuit.Concerned;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.graphics.TextGraphics;
+import java.util.List;
 import java.util.OptionalInt;
 
 /** Where everything goes on a screen of some size. */
@@ -155,11 +156,17 @@ final class Page {
     }
 
     private static void paintTooSmall(Pen pen) {
-        String words = "The board needs " + LEAST.getColumns() + " columns and " + LEAST.getRows()
-                + " lines; this terminal has " + pen.columns() + " and " + pen.rows()
-                + ". Make it larger: the session goes on meanwhile. q quits.";
-        int row = Math.max(0, pen.rows() / 2 - 1);
-        for (String line : pen.wrap(words, pen.columns() - 2, 0)) {
+        String needs = LEAST.getColumns() + " columns and " + LEAST.getRows() + " lines";
+        List<String> lines = pen.wrap(
+                "The board needs " + needs + "; this terminal has " + pen.columns() + " and " + pen.rows()
+                        + ". Make it larger: the session goes on meanwhile. q quits.",
+                pen.columns() - 2,
+                0);
+        if (lines.size() > pen.rows()) {
+            lines = pen.wrap("Make it larger: " + needs + ". q quits.", pen.columns() - 2, 0);
+        }
+        int row = Math.max(0, Math.min(pen.rows() / 2 - 1, pen.rows() - lines.size()));
+        for (String line : lines) {
             pen.put(1, row++, line, Ink.PLAIN);
         }
     }

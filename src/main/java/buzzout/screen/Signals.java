@@ -9,24 +9,26 @@ import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
- * Catches the signals that end a program, so that the thread that draws restores the terminal itself: a shutdown hook
- * would race it. Reached by reflection, because the compiler warns of {@code sun.misc.Signal} and cannot be told not
+ * Catches the signals that end a program, so that the thread that draws restores the terminal itself, and the one that
+ * writes the log writes its end: a shutdown hook would race them. Reached by reflection, because the compiler warns of {@code sun.misc.Signal} and cannot be told not
  * to; where a JVM has no such class, its own handling stays.
  */
-final class Signals implements AutoCloseable {
+public final class Signals implements AutoCloseable {
     private static final List<String> ENDING = List.of("TERM", "HUP", "INT");
 
     private final Deque<Runnable> restore = new ArrayDeque<>();
-    private final AtomicInteger caught = new AtomicInteger();
+    private final AtomicInteger first = new AtomicInteger();
+    private final AtomicInteger count = new AtomicInteger();
+    private volatile Runnable then = () -> {};
 
     private Signals() {}
 
-    /** Runs {@code then} on TERM, HUP and INT, until closed. */
-    static Signals on(Runnable then) {
+    /** Catches TERM, HUP and INT, until closed. */
+    public static Signals on() {
         Signals signals = new Signals();
         for (String name : ENDING) {
             try {
-                signals.handle(name, then);
+                signals.handle(name);
             } catch (ReflectiveOperationException e) {
                 // A JVM started with -Xrs, or another vendor's: the signal ends the program at once, as it did before.
             }
@@ -34,7 +36,7 @@ final class Signals implements AutoCloseable {
         return signals;
     }
 
-    private void handle(String name, Runnable then) throws ReflectiveOperationException {
+    private void handle(String name) throws ReflectiveOperationException {
         Class<?> type = Class.forName("sun.misc.Signal");
         Class<?> handlerType = Class.forName("sun.misc.SignalHandler");
         Method handle = type.getMethod("handle", type, handlerType);
@@ -43,7 +45,8 @@ final class Signals implements AutoCloseable {
         Object ours = Proxy.newProxyInstance(
                 Signals.class.getClassLoader(), new Class<?>[] {handlerType}, (proxy, method, arguments) -> {
                     if (method.getName().equals("handle")) {
-                        caught.compareAndSet(0, number);
+                        first.compareAndSet(0, number);
+                        count.incrementAndGet();
                         then.run();
                     }
                     return null;
@@ -63,10 +66,20 @@ final class Signals implements AutoCloseable {
         });
     }
 
+    /** What the next signal does; in a thread of the system's, so it must not take long. */
+    public void then(Runnable next) {
+        then = next;
+    }
+
     /** The number of the first signal that came. */
-    OptionalInt caught() {
-        int number = caught.get();
+    public OptionalInt caught() {
+        int number = first.get();
         return number == 0 ? OptionalInt.empty() : OptionalInt.of(number);
+    }
+
+    /** How many came. */
+    public int count() {
+        return count.get();
     }
 
     @Override

@@ -16,7 +16,7 @@ final class Draft {
     Optional<String> port;
     Pairs quiet;
     Pairs now;
-    final List<Press> presses;
+    Growing<Press> presses;
     boolean everyKeyPressed;
     OptionalInt called;
     Optional<ReadThrough> readThrough;
@@ -37,7 +37,7 @@ final class Draft {
         port = before.port();
         quiet = before.quiet();
         now = before.now();
-        presses = new ArrayList<>(before.presses());
+        presses = Growing.of(before.presses());
         everyKeyPressed = before.everyKeyPressed();
         called = before.called();
         readThrough = before.readThrough();
@@ -66,7 +66,7 @@ final class Draft {
     }
 
     void replaceLastPress(Press press) {
-        presses.set(presses.size() - 1, press);
+        presses = presses.withLast(press);
     }
 
     Session done() {

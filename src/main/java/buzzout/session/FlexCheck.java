@@ -58,7 +58,7 @@ public record FlexCheck(boolean on, Map<Integer, Grip> grips, List<Dropout> drop
 
     public FlexCheck {
         grips = Map.copyOf(grips);
-        dropouts = List.copyOf(dropouts);
+        dropouts = Growing.of(dropouts);
     }
 
     FlexCheck begun() {
@@ -92,9 +92,8 @@ public record FlexCheck(boolean on, Map<Integer, Grip> grips, List<Dropout> drop
         if (!on || !grip.isDropout(micros)) {
             return with(key, Grip.from(micros), dropouts);
         }
-        List<Dropout> more = new ArrayList<>(dropouts);
-        more.add(new Dropout(key, grip.openedAt(), micros, heldSince(grip.openedAt())));
-        return with(key, grip.backAt(micros), more);
+        Dropout dropout = new Dropout(key, grip.openedAt(), micros, heldSince(grip.openedAt()));
+        return with(key, grip.backAt(micros), Growing.of(dropouts).with(dropout));
     }
 
     FlexCheck opens(int key, long micros) {
@@ -104,10 +103,11 @@ public record FlexCheck(boolean on, Map<Integer, Grip> grips, List<Dropout> drop
         } else if (!on || !grip.chatters(micros)) {
             return with(key, grip.openAt(micros), dropouts);
         }
-        List<Dropout> fewer = new ArrayList<>(dropouts);
-        for (int index = fewer.size() - 1; index >= 0; index--) {
-            if (fewer.get(index).key() == key) {
-                return with(key, grip.openAt(fewer.remove(index).from()), fewer);
+        for (int index = dropouts.size() - 1; index >= 0; index--) {
+            if (dropouts.get(index).key() == key) {
+                Growing<Dropout> fewer =
+                        Growing.of(dropouts).first(index).withAll(dropouts.subList(index + 1, dropouts.size()));
+                return with(key, grip.openAt(dropouts.get(index).from()), fewer);
             }
         }
         return with(key, grip.openAt(micros), dropouts);

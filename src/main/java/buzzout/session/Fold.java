@@ -84,7 +84,7 @@ final class Fold {
         } else if (action instanceof Action.NothingCame nothing) {
             Turns.settle(draft);
             OptionalInt key = OptionalInt.of(nothing.key());
-            draft.presses.add(new Press(atMillis, 0, Long.MIN_VALUE, Pairs.NONE, key, key, false));
+            draft.presses = draft.presses.with(new Press(atMillis, 0, Long.MIN_VALUE, Pairs.NONE, key, key, false));
             draft.called = OptionalInt.empty();
         } else if (action instanceof Action.TouchCalled touch) {
             draft.lead = draft.lead.asking(touch.joint());
@@ -156,8 +156,7 @@ final class Fold {
         Turns.settle(draft);
         Contact contact = Contact.firstClosed(micros);
         Press begun = new Press(atMillis, contact, Pairs.NONE, OptionalInt.empty(), called, keyDown, false);
-        draft.presses.add(begun);
-        draft.replaceLastPress(grown(draft, begun, contact, Pairs.of(pair)));
+        draft.presses = draft.presses.with(grown(draft, begun, contact, Pairs.of(pair)));
     }
 
     /** Whether keys are being held rather than pressed; tells the combinations of all at once. */
@@ -242,7 +241,8 @@ final class Fold {
         } else if (lastWasTouch(draft)) {
             draft.lead = draft.lead.takenBack();
         } else if (!draft.presses.isEmpty()) {
-            Press last = draft.presses.remove(draft.presses.size() - 1);
+            Press last = draft.lastPress().orElseThrow();
+            draft.presses = draft.presses.first(draft.presses.size() - 1);
             draft.slip = Optional.of(last)
                     .filter(press -> !press.pairs().and(draft.now).isEmpty());
             draft.called = last.called().isPresent() ? last.called() : draft.called;
@@ -293,8 +293,7 @@ final class Fold {
                     .distinct()
                     .toList();
         }
-        draft.presses.clear();
-        draft.presses.addAll(due.kept());
+        draft.presses = Growing.of(due.kept());
         draft.repairs.clear();
         draft.rollCall = Optional.of(new RollCall(keys, atMillis, repaired));
         draft.called = OptionalInt.empty();

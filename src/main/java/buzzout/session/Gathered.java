@@ -5,7 +5,9 @@ import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.session.Observation.Hands;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** A session's presses and quiet check as evidence. */
 final class Gathered {
@@ -21,12 +23,14 @@ final class Gathered {
         Pairs quiet = session.quiet();
         List<Observation> observations = new ArrayList<>();
         observations.add(new Observation(new Hands.Off(), quiet));
+        // A key that chatters for hours is observed in a few ways, however often.
+        Map<List<Object>, Observation> known = new HashMap<>();
         for (Press press : session.presses()) {
             if (!Coverage.isUnproven(plan, press) && !isMadeGood(plan, session.presses(), press)) {
-                observations.add(new Observation(hands(press), quiet.plus(press.pairs())));
+                observations.add(observation(known, hands(press), quiet, press.pairs()));
                 if (press.read() && !press.isGap() && !isAsPlanned(plan, press)) {
                     // Whether it is that key's or, by a slip, a neighbour's: some key of the board gives it.
-                    observations.add(new Observation(new Hands.SomeKey(), quiet.plus(press.pairs())));
+                    observations.add(observation(known, new Hands.SomeKey(), quiet, press.pairs()));
                 }
             }
         }
@@ -38,22 +42,29 @@ final class Gathered {
         if (session.everyKeyPressed()) {
             observations.add(new Observation(new Hands.EveryKey(), quiet));
         }
-        held(session, observations);
+        held(session, known, observations);
         return new Evidence(observations);
     }
 
+    private static Observation observation(
+            Map<List<Object>, Observation> known, Hands hands, Pairs quiet, Pairs closed) {
+        return known.computeIfAbsent(List.of(hands, closed), any -> new Observation(hands, quiet.plus(closed)));
+    }
+
     /** What was held: a dropout is an answer of nothing, and a key that stayed meanwhile gave its own. */
-    private static void held(Session session, List<Observation> observations) {
+    private static void held(Session session, Map<List<Object>, Observation> known, List<Observation> observations) {
         Pairs quiet = session.quiet();
-        for (List<FlexCheck.Dropout> group : session.flex().groups()) {
+        List<List<FlexCheck.Dropout>> groups = session.flex().groups();
+        List<Pairs> answers = groups.isEmpty() ? List.of() : answers(session);
+        for (List<FlexCheck.Dropout> group : groups) {
             FlexCheck.Pattern pattern = FlexCheck.pattern(group);
             pattern.dropped().stream()
                     .sorted()
-                    .forEach(key -> observations.add(new Observation(new Hands.Flexed(key), quiet)));
+                    .forEach(key -> observations.add(observation(known, new Hands.Flexed(key), quiet, Pairs.NONE)));
             pattern.stayed().stream()
                     .sorted()
                     .forEach(key ->
-                            observations.add(new Observation(new Hands.Flexed(key), quiet.plus(answer(session, key)))));
+                            observations.add(observation(known, new Hands.Flexed(key), quiet, answers.get(key))));
         }
         session.allAtOnce()
                 .tried()
@@ -61,16 +72,16 @@ final class Gathered {
                         new Observation(new Hands.Together(tried.keys()), quiet.plus(tried.answer()))));
     }
 
-    /** What a held key closes by itself: what it closed when it was last pressed alone, else what is planned. */
-    private static Pairs answer(Session session, int key) {
-        Pairs answer =
-                Pairs.of(Expected.pair(session.plan(), session.plan().keys().get(key)));
+    /** What each key, held, closes by itself: what it closed when it was last pressed alone, else what is planned. */
+    private static List<Pairs> answers(Session session) {
+        List<Pairs> answers = new ArrayList<>();
+        session.plan().keys().forEach(key -> answers.add(Pairs.of(Expected.pair(session.plan(), key))));
         for (Press press : session.presses()) {
-            if (!press.inCompany() && press.presumed().stream().anyMatch(each -> each == key)) {
-                answer = press.pairs();
+            if (!press.inCompany()) {
+                press.presumed().ifPresent(key -> answers.set(key, press.pairs()));
             }
         }
-        return answer;
+        return answers;
     }
 
     private static Hands hands(Press press) {

@@ -4,11 +4,11 @@ import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** Which key a press of the person's own choice most likely was, by what it closed. */
 final class Presumption {
@@ -26,15 +26,16 @@ final class Presumption {
         if (candidates.size() <= 1) {
             return candidates.stream().mapToInt(Integer::intValue).findFirst();
         }
-        Set<Integer> taken = presses.stream()
-                .filter(other -> other.micros() != press.micros())
-                .flatMapToInt(other -> other.key().stream())
-                .boxed()
-                .collect(Collectors.toSet());
-        return OptionalInt.of(candidates.stream()
-                .filter(key -> !taken.contains(key))
-                .findFirst()
-                .orElse(candidates.get(0)));
+        Set<Integer> untaken = new LinkedHashSet<>(candidates);
+        for (Press other : presses) {
+            if (untaken.isEmpty()) {
+                break;
+            }
+            if (other.micros() != press.micros()) {
+                other.key().ifPresent(untaken::remove);
+            }
+        }
+        return OptionalInt.of(untaken.stream().findFirst().orElse(candidates.get(0)));
     }
 
     private static List<Integer> keysWhere(Plan plan, Pairs pairs, Function<Key, Pair> pairOf) {

@@ -50,7 +50,7 @@ public record Session(
         long lostChanges,
         long garbledLines) {
     public Session {
-        presses = List.copyOf(presses);
+        presses = Growing.of(presses);
         repairs = List.copyOf(repairs);
     }
 

@@ -30,8 +30,7 @@ final class Turns {
         }
         List<Press> came = List.copyOf(belonging);
         List<Press> read = LinedUp.presses(draft.before.plan(), came, atMillis);
-        belonging.clear();
-        draft.presses.addAll(read);
+        draft.presses = draft.presses.first(from).withAll(read);
         draft.readThrough = Optional.of(new ReadThrough(from, Optional.of(came)));
         draft.everyKeyPressed |= read.stream().noneMatch(press -> Coverage.isUnproven(draft.before.plan(), press));
     }
@@ -55,8 +54,7 @@ final class Turns {
         int from = reading.get().from();
         Optional<List<Press>> came = reading.get().came();
         if (came.isPresent()) {
-            draft.presses.subList(from, draft.presses.size()).clear();
-            draft.presses.addAll(came.get());
+            draft.presses = draft.presses.first(from).withAll(came.get());
             draft.readThrough = Optional.of(new ReadThrough(from, Optional.empty()));
             draft.everyKeyPressed = false;
             return true;

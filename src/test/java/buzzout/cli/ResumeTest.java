@@ -133,7 +133,7 @@ class ResumeTest {
         LiveBench live = LiveBench.start(bench, past, BoardHands.NONE);
         SimulatedBoard board = SimulatedBoard.inRealTime(PLAN.plan(), List.of(), 1);
         long good = live.now().session().count(KeyState.GOOD);
-        LiveProbe probe = LiveProbe.start(PLAN.plan(), board, live::hear);
+        LiveProbe probe = LiveProbe.start(PLAN.plan(), board, live::hear, live::fail);
         try {
             await(live, session -> session.stage() == Stage.PRESSING);
             board.press(key(key));

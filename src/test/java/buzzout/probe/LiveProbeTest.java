@@ -17,11 +17,12 @@ class LiveProbeTest {
     private static final Key K6 = TestBoard.key("K6");
 
     private final BlockingQueue<ProbeEvent> events = new LinkedBlockingQueue<>();
+    private final BlockingQueue<Throwable> failures = new LinkedBlockingQueue<>();
     private final SimulatedBoard board = SimulatedBoard.inRealTime(TestBoard.plan(), List.of(), 1);
 
     @Test
     void hands_events_on_through_a_press_and_a_replug() throws Exception {
-        try (LiveProbe probe = LiveProbe.start(TestBoard.plan(), board, events::add)) {
+        try (LiveProbe probe = LiveProbe.start(TestBoard.plan(), board, events::add, failures::add)) {
             next(ProbeEvent.Found.class);
             next(ProbeEvent.WholeState.class);
             board.press(K6);
@@ -37,7 +38,7 @@ class LiveProbeTest {
 
     @Test
     void ends_its_thread_and_its_link_when_closed() throws Exception {
-        LiveProbe probe = LiveProbe.start(TestBoard.plan(), board, events::add);
+        LiveProbe probe = LiveProbe.start(TestBoard.plan(), board, events::add, failures::add);
         next(ProbeEvent.WholeState.class);
         probe.close();
 
@@ -50,8 +51,8 @@ class LiveProbeTest {
         LinkSource faulty = () -> {
             throw new IllegalStateException("a fault of ours");
         };
-        LiveProbe probe = LiveProbe.start(TestBoard.plan(), faulty, events::add);
-        assertTrue(next(ProbeEvent.LinkLost.class).why().contains("a fault of ours"));
+        LiveProbe probe = LiveProbe.start(TestBoard.plan(), faulty, events::add, failures::add);
+        assertEquals("a fault of ours", failures.poll(10, TimeUnit.SECONDS).getMessage());
         probe.close();
         assertFalse(probe.isRunning());
     }

@@ -107,6 +107,21 @@ class ProbeFinderTest {
         assertEquals("/dev/ttyACM2", named.open().port());
     }
 
+    @Test
+    void a_named_port_is_not_followed_where_two_boards_could_be_it() throws Exception {
+        plug("/dev/ttyACM0", PROBE, path -> board.open().link());
+        NamedPort named = new NamedPort("/dev/ttyACM0", () -> List.copyOf(ports), this::open);
+        named.open();
+        ports.clear();
+        behind.clear();
+        plug("/dev/ttyACM1", PROBE, this::silent);
+        plug("/dev/ttyACM2", PROBE, path -> board.open().link());
+
+        assertEquals(
+                PortTrouble.missing("/dev/ttyACM0"),
+                assertThrows(LinkDown.class, named::open).why());
+    }
+
     private void plug(String path, Port.Usb usb, NamedPort.Opener opener) {
         ports.add(new Port(path, "USB serial", Optional.of(usb)));
         behind.put(path, opener);

@@ -45,7 +45,7 @@ class PtyTest extends ProbeContract {
     @Test
     void closes_while_a_read_waits() throws Exception {
         try (PtyBoard board = PtyBoard.with()) {
-            LiveProbe probe = LiveProbe.start(TestBoard.plan(), board.source(), event -> {});
+            LiveProbe probe = LiveProbe.start(TestBoard.plan(), board.source(), event -> {}, failure -> {});
             probe.close();
             assertTrue(!probe.isRunning());
 

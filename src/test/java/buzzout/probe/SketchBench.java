@@ -130,6 +130,12 @@ public final class SketchBench implements Bench {
         tell("replug");
     }
 
+    /** What the bench counted: bytes in and out, those that met no reader, cycles, sweeps. */
+    String stats() throws IOException {
+        process.outputWriter(StandardCharsets.US_ASCII).append("stats\n").flush();
+        return String.valueOf(answers.readLine()).replaceFirst("^ok ", "");
+    }
+
     @Override
     public void close() {
         process.destroy();

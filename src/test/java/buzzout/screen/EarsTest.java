@@ -65,6 +65,25 @@ class EarsTest {
     }
 
     @Test
+    void a_sound_system_that_fails_is_told_of_and_ends_nothing_else() throws InterruptedException {
+        Ears ears = new Ears(
+                        () -> {
+                            throw new NoClassDefFoundError("javax/sound");
+                        },
+                        false)
+                .start();
+        for (int key = 0; ears.trouble().isEmpty(); key = (key + 1) % 46) {
+            ears.hear(sitting.press(key).snapshot().session());
+            Thread.sleep(5);
+        }
+        assertEquals(
+                "Tones are off: the sound system failed (java.lang.NoClassDefFoundError: javax/sound). Please report it;"
+                        + " the session goes on.",
+                ears.trouble().orElseThrow());
+        ears.hear(sitting.press(0).snapshot().session());
+    }
+
+    @Test
     void a_player_is_opened_only_when_there_is_something_to_hear() throws InterruptedException {
         Ears ears = ears(true);
         for (int key = 0; key < 5; key++) {

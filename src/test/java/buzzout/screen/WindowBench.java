@@ -29,7 +29,7 @@ final class WindowBench {
         hands.setDaemon(true);
         hands.start();
         Setting setting = new Setting(Optional.of("Q-01"), Optional.empty(), new Look(true, false), true);
-        System.out.println(BoardScreen.runInWindow(setting, bench) + " after " + bench.asked());
+        System.out.println(BoardScreen.runInWindow(setting, bench, Signals.on()) + " after " + bench.asked());
         System.exit(0);
     }
 

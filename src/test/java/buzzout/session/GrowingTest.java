@@ -1,0 +1,42 @@
+package buzzout.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class GrowingTest {
+    private static final long SEED = 4;
+
+    /** Any list goes on to be read while others grow from it, as one thread draws what another has left behind. */
+    @Test
+    void whatever_grows_from_a_list_leaves_it_as_it_was() {
+        Random random = new Random(SEED);
+        List<Growing<Integer>> lists = new ArrayList<>(List.of(Growing.of(List.of())));
+        List<List<Integer>> plain = new ArrayList<>(List.of(List.of()));
+        for (int step = 0; step < 3_000; step++) {
+            int from = random.nextInt(3) == 0 ? random.nextInt(lists.size()) : lists.size() - 1;
+            Growing<Integer> list = lists.get(from);
+            List<Integer> same = new ArrayList<>(plain.get(from));
+            int kind = random.nextInt(6);
+            if (kind == 0 && !same.isEmpty()) {
+                list = list.first(same.size() - 1);
+                same.remove(same.size() - 1);
+            } else if (kind == 1 && !same.isEmpty()) {
+                list = list.withLast(step);
+                same.set(same.size() - 1, step);
+            } else {
+                list = list.with(step);
+                same.add(step);
+            }
+            lists.add(list);
+            plain.add(same);
+        }
+        for (int at = 0; at < lists.size(); at++) {
+            assertEquals(plain.get(at), lists.get(at), "list " + at + ", seed " + SEED);
+            assertEquals(lists.get(at), Growing.of(plain.get(at)), "list " + at + ", seed " + SEED);
+        }
+    }
+}
