@@ -55,6 +55,8 @@ class StrangeFilesTest {
                 """, result.err());
         assertTrue(result.out().startsWith("Quayside 46: 1 unit tested, 1 passed"), result.out());
         assertEquals(2, result.status());
+        System.out.println("figure: links to nowhere and to a device, a loop, a pipe, a folder among the logs | each"
+                + " named, the rest shown | the same");
     }
 
     @Test
