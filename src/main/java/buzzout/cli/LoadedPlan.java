@@ -10,7 +10,10 @@ import buzzout.plan.PlanReader;
 import buzzout.plan.PlanText;
 import buzzout.plan.Problem;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -54,10 +57,7 @@ record LoadedPlan(Plan plan, String fileName, String text, boolean builtIn) {
             if (Files.isDirectory(path)) {
                 throw new Failure(Status.USAGE, name + ": this is a folder, not a plan.");
             }
-            if (Files.size(path) > PlanReader.MOST_CHARACTERS) {
-                throw new Failure(Status.USAGE, name + ": this file is far too large to be a plan.");
-            }
-            return Files.readString(path);
+            return text(name, Files.newInputStream(path));
         } catch (NoSuchFileException e) {
             throw new Failure(
                     Status.USAGE, name + ": there is no such file; `buzzout new 4x12` writes a plan to start from.");
@@ -67,6 +67,19 @@ record LoadedPlan(Plan plan, String fileName, String text, boolean builtIn) {
             throw new Failure(Status.USAGE, name + ": this file is not UTF-8 text.");
         } catch (IOException e) {
             throw new Failure(Status.USAGE, name + ": cannot read this file: " + e.getMessage());
+        }
+    }
+
+    private static String text(String name, InputStream opened) throws IOException, Failure {
+        try (InputStream in = opened) {
+            byte[] bytes = in.readNBytes(PlanReader.MOST_CHARACTERS + 1);
+            if (bytes.length > PlanReader.MOST_CHARACTERS) {
+                throw new Failure(Status.USAGE, name + ": this file is far too large to be a plan.");
+            }
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         }
     }
 

@@ -50,7 +50,11 @@ final class NewCommand implements Callable<Integer> {
         Controller chosen = Controllers.named(controller)
                 .orElseThrow(() -> new Failure(
                         Status.USAGE,
-                        "Buzzout does not know the controller \"" + controller + "\"; it knows "
+                        "Buzzout does not know the controller \"" + controller + "\"; "
+                                + Controllers.nearest(controller)
+                                        .map(near -> "did you mean " + near + "? It")
+                                        .orElse("it")
+                                + " knows "
                                 + Controllers.ALL.stream().map(Controller::name).collect(Collectors.joining(", "))
                                 + "."));
         Optional<String> obstacle = NewPlan.obstacle(rows, columns, chosen);

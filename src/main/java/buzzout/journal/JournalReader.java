@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -42,12 +43,19 @@ public final class JournalReader {
         if (Files.isDirectory(path)) {
             return LogFile.unusable(new LogProblem(name, 0, "this is a folder, not a session log"));
         }
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            // A pipe may never give anything, and a device never come to its end.
+            return LogFile.unusable(
+                    new LogProblem(name, 0, "this is no file but a device or a pipe; copy what it gives into a file"));
+        }
         try (InputStream bytes = Files.newInputStream(path)) {
             return read(name, bytes);
         } catch (NoSuchFileException e) {
             return LogFile.unusable(new LogProblem(name, 0, "there is no such file"));
         } catch (AccessDeniedException e) {
             return LogFile.unusable(new LogProblem(name, 0, "you are not allowed to read this file"));
+        } catch (FileSystemException e) {
+            return LogFile.unusable(new LogProblem(name, 0, "cannot read this file: " + e.getReason()));
         } catch (IOException e) {
             return LogFile.unusable(new LogProblem(name, 0, "cannot read this file: " + e.getMessage()));
         }

@@ -79,9 +79,14 @@ public final class Controllers {
 
     private Controllers() {}
 
-    /** The controller of a name, as its data sheet writes it. */
+    /** The controller of a name, in capitals or not. */
     public static Optional<Controller> named(String name) {
-        return ALL.stream().filter(each -> each.name().equals(name)).findFirst();
+        return ALL.stream().filter(each -> each.name().equalsIgnoreCase(name)).findFirst();
+    }
+
+    /** The name of a controller that was probably meant. */
+    public static Optional<String> nearest(String name) {
+        return Nearest.to(name, ALL.stream().map(Controller::name).toList());
     }
 
     /** Reads ranges such as {@code B0-7 C6}. */

@@ -1,5 +1,6 @@
 package buzzout.plan;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -45,7 +46,15 @@ final class TomlText {
         }
         // Some editors begin a file with a byte order mark.
         String toml = text.startsWith("\ufeff") ? text.substring(1) : text;
-        TomlParseResult result = Toml.parse(toml, TomlParseOptions.defaults().withMaxNestingDepth(MOST_NESTED));
+        TomlParseResult result;
+        try {
+            result = parsed(toml);
+        } catch (RuntimeException stumbled) {
+            problems.unread(
+                    stumblingBlock(toml),
+                    "not TOML: a comment within { } has a character that does not print; take the comment out");
+            return Optional.empty();
+        }
         List<TomlParseError> errors = result.errors();
         errors.stream()
                 .limit(MOST_ERRORS)
@@ -59,6 +68,27 @@ final class TomlText {
         // What follows the second header of a table has no place of its own.
         boolean headerTwice = errors.stream().anyMatch(error -> source.at(Spot.of(error.position())) == '[');
         return headerTwice ? Optional.empty() : Optional.of(new Settings(result, Spot.START, "", source, problems));
+    }
+
+    private static TomlParseResult parsed(String toml) {
+        return Toml.parse(toml, TomlParseOptions.defaults().withMaxNestingDepth(MOST_NESTED));
+    }
+
+    /** The line of a stray character that tomlj 2.2.0 falls over, which tells no place: the last of the fewest lines so. */
+    private static Spot stumblingBlock(String toml) {
+        String[] lines = toml.split("\n", -1);
+        int good = 0;
+        int bad = lines.length;
+        while (bad - good > 1) {
+            int middle = (good + bad) / 2;
+            try {
+                parsed(String.join("\n", Arrays.asList(lines).subList(0, middle)));
+                good = middle;
+            } catch (RuntimeException stumbled) {
+                bad = middle;
+            }
+        }
+        return new Spot(bad, 1);
     }
 
     private static String inPlainWords(TomlParseError error) {

@@ -32,6 +32,7 @@ class FaultKindTest {
             assertTrue(fault.code(PLAN).matches(kind.code() + "(:[^\\s:]+)*"), fault.code(PLAN));
             assertFalse(fault.says(PLAN).isBlank());
             assertTrue(fault.repair(PLAN).endsWith("."), fault.repair(PLAN));
+            assertTrue(fault.meter(PLAN).length() > 20, fault.meter(PLAN));
             assertFalse(fault.parts().isEmpty());
             assertFalse(fault.nets(PLAN).isEmpty());
         }

@@ -91,6 +91,7 @@ class UsageTest {
                 "new 4by12 | \"4by12\" is no size of a board; write rows and columns such as 4x12.",
                 "new 40x40 | A board of 40x40 needs 80 pins; 63 is the most, so split the board.",
                 "new 4x4 --controller Z80 | Buzzout does not know the controller \"Z80\"; it knows ATmega32U4, ATmega328P, RP2040, ATmega2560.",
+                "new 4x4 --controller ATmega32U8 | Buzzout does not know the controller \"ATmega32U8\"; did you mean ATmega32U4? It knows ATmega32U4, ATmega328P, RP2040, ATmega2560.",
                 "demo --fault dead:Hyper | Quayside 46 can have no fault \"dead:Hyper\"; `buzzout faults` lists those that it can have.",
                 "demo --seed x | Invalid value for option '--seed': \"x\" is not a whole number. `buzzout demo --help` shows what it takes.",
                 "netlist quayside.toml --fault x | Quayside 46 can have no fault \"x\"; `buzzout faults quayside.toml` lists those that it can have. PLAN comes before --fault.",
@@ -122,6 +123,14 @@ class UsageTest {
         Result result = line.run("check", "mine.toml");
         assertEquals(0, result.status(), result.err());
         assertTrue(result.out().contains("48 keys, 4 rows, 12 columns on an ATmega32U4"), result.out());
+    }
+
+    @Test
+    void a_controller_s_name_may_be_written_small() {
+        assertEquals(
+                line.run("new", "4x12", "--controller", "RP2040").out(),
+                line.run("new", "4x12", "--controller", "rp2040").out());
+        assertEquals(0, line.run("new", "4x12", "--controller", "rp2040").status());
     }
 
     @Test

@@ -35,6 +35,10 @@ public final class Needs {
         program("gcc", "--version").ifPresent(Needs::lacks);
     }
 
+    public static void chromium() throws InterruptedException {
+        program("chromium", "--version").ifPresent(Needs::lacks);
+    }
+
     /** A file of the system that a package of Debian brings. */
     public static void file(Path file, String debianPackage) {
         if (!Files.isReadable(file)) {

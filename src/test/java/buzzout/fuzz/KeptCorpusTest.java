@@ -59,7 +59,8 @@ class KeptCorpusTest {
                 take(target, spoiled(input, random), file + " spoiled, seed " + SEED + ", time " + time);
             }
         }
-        System.out.println("Kept inputs for " + name + ": " + kept.size() + ", and " + tried + " spoiled ones.");
+        System.out.println("figure: kept inputs as " + name + ", and each spoiled | " + kept.size() + " and " + tried
+                + ", no exception | none");
     }
 
     private static void take(Target target, byte[] input, String what) {

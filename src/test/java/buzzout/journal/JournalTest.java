@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import buzzout.plan.ExamplePlan;
 import buzzout.plan.Plan;
+import buzzout.plan.PlanReader;
 import buzzout.probe.ProbeEvent;
 import buzzout.session.Action;
 import java.io.IOException;
@@ -80,6 +81,17 @@ class JournalTest {
             assertEquals(
                     "quayside-46-Q-03-2026-11-25T10-14-05.jsonl",
                     journal.path().getFileName().toString());
+        }
+    }
+
+    @Test
+    void nor_can_a_board_s_name() throws IOException {
+        String text = ExamplePlan.quaysideText().replace("Quayside 46", "../../x");
+        Plan up = PlanReader.read(text, "up.toml").plan().orElseThrow();
+        try (Journal journal = Journal.createIn(folder, EveryEvent.HEADER, up)) {
+            assertEquals(
+                    folder.resolve("x-Q-03-2026-11-25T10-14-05.jsonl").toString(),
+                    journal.path().toString());
         }
     }
 

@@ -54,9 +54,9 @@ class KilledTest {
             next = events.size();
         }
         System.out.printf(
-                "Killed %d times: %d events acknowledged, none lost; %d more were on the disk unacknowledged; %d last"
-                        + " lines torn and cut off; one log of %d events.%n",
-                KILLS, acknowledged, unacknowledged, torn, next);
+                "figure: a log's writer killed outright %d times, resumed each time | %d events acknowledged, 0 lost; %d"
+                        + " more on the disk, %d last lines torn | 0 lost%n",
+                KILLS, acknowledged, unacknowledged, torn);
     }
 
     private static int lastAcknowledged(Path path, int next, Random random) throws Exception {
@@ -101,6 +101,8 @@ class KilledTest {
                 line = said.readLine();
             }
             assertTrue(Integer.parseInt(line) > last, line);
+            System.out.println("figure: a log's file that may not grow, then may | " + (last + 1)
+                    + " events, 0 lost, half a line taken back | 0 lost, said, goes on");
         } finally {
             writer.destroyForcibly().waitFor();
         }

@@ -28,7 +28,8 @@ final class LogWriting {
         int number = Integer.parseInt(arguments[1]);
         try (OutputStream out = new FileOutputStream(FileDescriptor.out);
                 Journal journal = journal(path)) {
-            for (int round = 0; ; round++) {
+            int round = 0;
+            while (true) {
                 List<Event> events = new ArrayList<>();
                 for (int each = 0; each < 1 << (round % SIZES); each++) {
                     events.add(event(number + each));
@@ -36,6 +37,7 @@ final class LogWriting {
                 try {
                     journal.append(events);
                     number += events.size();
+                    round++;
                     out.write(((number - 1) + "\n").getBytes(StandardCharsets.US_ASCII));
                 } catch (LogNotWritten refused) {
                     out.write((REFUSED + refused.sentence() + "\n").getBytes(StandardCharsets.UTF_8));

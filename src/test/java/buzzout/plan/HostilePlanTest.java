@@ -196,6 +196,18 @@ class HostilePlanTest {
     }
 
     @Test
+    void a_stray_character_in_a_comment_within_braces_is_named_by_its_line() {
+        String plan = ExamplePlan.quaysideText();
+        String spoilt = plan.replace("\"D1\",", "\"D1\", # second\u0002");
+        long line = plan.substring(0, plan.indexOf("R2 = {")).lines().count() + 1;
+        assertEquals(
+                List.of("t.toml:" + line
+                        + ":1: not TOML: a comment within { } has a character that does not print; take the comment"
+                        + " out"),
+                SmallPlan.said(read(spoilt)));
+    }
+
+    @Test
     void a_file_name_cannot_move_the_cursor() {
         assertEquals(
                 "a\\u001b[2J:1:1: the plan has no name; add one at the top, such as name = \"Quayside 46\"",

@@ -410,6 +410,107 @@ class ConversationTest {
         assertEquals(List.of(), events);
     }
 
+    @Test
+    void takes_the_last_pin_of_the_list_for_one_and_the_next_for_none() {
+        watch();
+        hear("+ 1 100 1 7");
+        hear("+ 2 100 1 8");
+        hear("+ 2 100 8 1");
+
+        assertEquals(List.of(new ProbeEvent.Closed(100, new Pair(1, 7))), events);
+    }
+
+    @Test
+    void takes_a_chip_with_just_enough_pins() {
+        follow(conversation.opened("port", now));
+        hear("iam 1 0.1.0 small 8 16000000");
+
+        assertEquals(List.of("who 1", "forget"), sent);
+    }
+
+    @Test
+    void asks_for_the_first_state_when_it_does_not_come_but_not_at_once() {
+        sweep();
+        pass(400_000);
+        hear("beat 0 400000 1 0");
+        assertEquals(List.of(), sent, "a beat before the first state tells nothing");
+        pass(100_000);
+
+        assertEquals(List.of("state"), sent);
+    }
+
+    @Test
+    void gives_a_state_time_as_long_as_pieces_of_it_come() {
+        watch();
+        hear("lost 2 2");
+        pass(400_000);
+        hear("= 1 4");
+        pass(400_000);
+        hear("= 2 4");
+        pass(400_000);
+        assertEquals(List.of(), sent);
+        pass(100_000);
+
+        assertEquals(List.of("state"), sent);
+    }
+
+    @Test
+    void counts_what_a_probe_lost_and_what_was_lost_on_the_way_of_the_same_once() {
+        watch();
+        hear("+ 1 100 1 4");
+        hear("lost 5 4");
+        hear("full 5 200 0");
+        hear("lost 9 2");
+
+        assertEquals(
+                List.of(
+                        new ProbeEvent.Closed(100, new Pair(1, 4)),
+                        new ProbeEvent.Lost(4),
+                        new ProbeEvent.WholeState(200, Pairs.NONE),
+                        new ProbeEvent.Lost(4)),
+                events);
+    }
+
+    @Test
+    void forgets_the_pieces_of_a_state_once_it_is_whole() {
+        watch();
+        hear("lost 1 1");
+        hear("= 1 4");
+        hear("full 1 100 1");
+        hear("full 1 200 0");
+
+        assertEquals(new ProbeEvent.WholeState(200, Pairs.NONE), events.get(events.size() - 1));
+        assertEquals(List.of(), sent);
+    }
+
+    @Test
+    void counts_a_line_that_is_whole_and_makes_no_sense_and_says_so_where_nothing_answers() {
+        follow(conversation.opened("port", now));
+        hear("+ 1");
+        hear("lost 1");
+        hear("beat 1 2 3");
+        for (int half = 0; half < 10; half++) {
+            pass(500_000);
+        }
+
+        assertEquals(new ProbeEvent.Garbled(3, "beat 1 2 3"), events.get(0));
+        assertTrue(
+                events.get(1) instanceof ProbeEvent.LinkLost lost && lost.why().contains("(3 lines make no sense)"),
+                events::toString);
+    }
+
+    @Test
+    void says_nothing_of_nonsense_where_nothing_was_heard_at_all() {
+        follow(conversation.opened("port", now));
+        for (int half = 0; half < 10; half++) {
+            pass(500_000);
+        }
+
+        assertTrue(
+                events.get(0) instanceof ProbeEvent.LinkLost lost && lost.why().startsWith("Nothing on port answers"),
+                events::toString);
+    }
+
     /** Up to the moment when the probe answers {@code go}. */
     private void sweep() {
         follow(conversation.opened("port", now));

@@ -67,6 +67,8 @@ class NativeLibraryTest {
         NativeLibrary.unpack("Linux", folder);
 
         assertArrayEquals(whole, Files.readAllBytes(library));
+        System.out.println(
+                "figure: the serial library altered in the cache | put right before it is loaded | the same");
     }
 
     @Test
@@ -129,6 +131,8 @@ class NativeLibraryTest {
 
         assertEquals(0, status, said);
         assertTrue(said.startsWith("loaded from " + temporary + "/buzzout-"), said);
+        System.out.println("figure: a cache mounted noexec | loaded from a private folder that goes with the program,"
+                + " ports listed | the same");
         try (Stream<Path> left = Files.list(temporary)) {
             assertEquals(
                     List.of(),

@@ -2,6 +2,8 @@ package buzzout.probe;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -23,5 +25,19 @@ class PrintableTest {
             })
     void turns_what_a_terminal_would_obey_into_codes(String text, String printable) {
         assertEquals(printable, Printable.of(text));
+    }
+
+    @Test
+    void bytes_from_space_to_tilde_stay_and_what_lies_beside_becomes_a_code() {
+        byte[] line = {0x1F, 0x20, 0x7E, 0x7F, (byte) 0x80, (byte) 0xFF};
+        assertEquals("\\x1F ~\\x7F\\x80\\xFF", Printable.of(line, line.length));
+        assertEquals("\\x1F ", Printable.of(line, 2));
+    }
+
+    @Test
+    void a_sample_is_cut_where_it_is_longer_than_48_characters() {
+        byte[] line = "a".repeat(60).getBytes(StandardCharsets.US_ASCII);
+        assertEquals("a".repeat(48), Printable.of(line, 48));
+        assertEquals("a".repeat(48) + "...", Printable.of(line, 49));
     }
 }

@@ -4,12 +4,14 @@ import static buzzout.session.Hands.key;
 import static buzzout.session.Hands.pair;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.probe.ProbeEvent;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -196,6 +198,54 @@ class SessionTest {
         assertEquals(Pairs.of(pair("W")), hands.session().now());
         assertEquals(KeyState.GOOD, hands.state("Q"));
         assertEquals(KeyState.GOOD, hands.state("W"));
+    }
+
+    @Test
+    void what_was_lost_and_what_made_no_sense_adds_up() {
+        Hands hands = Hands.afterQuietCheck().press("Q");
+        hands.hear(new ProbeEvent.Lost(3)).hear(new ProbeEvent.Garbled(4, "x"));
+        hands.hear(new ProbeEvent.Lost(2)).hear(new ProbeEvent.Garbled(3, "y"));
+        assertEquals(5, hands.session().lostChanges());
+        assertEquals(7, hands.session().garbledLines());
+    }
+
+    @Test
+    void a_probe_that_refuses_is_told_of_and_one_that_is_found_again_ends_that() {
+        Hands hands = new Hands().hear(new ProbeEvent.Refused("too old"));
+        assertEquals(Optional.of("too old"), hands.session().linkTrouble());
+        assertEquals(Optional.empty(), Hands.afterQuietCheck().session().linkTrouble());
+    }
+
+    @Test
+    void a_session_that_was_ended_goes_on_with_a_quiet_check_and_its_presses() {
+        Hands hands = Hands.afterQuietCheck().press("Q").say(new Action.Ended());
+        assertEquals(Stage.ENDED, hands.session().stage());
+        hands.hear(new ProbeEvent.Found(hands.session().probe().orElseThrow(), "port"));
+        assertEquals(Stage.QUIET_CHECK, hands.session().stage());
+        assertEquals(KeyState.GOOD, hands.state("Q"));
+    }
+
+    @Test
+    void leaving_the_roll_call_leaves_no_key_called() {
+        Hands hands = Hands.afterQuietCheck()
+                .say(new Action.RollCallBegun())
+                .say(new Action.Called(key("W").index()))
+                .say(new Action.RollCallLeft())
+                .press("E");
+        assertEquals(Optional.empty(), hands.session().rollCall());
+        assertEquals(KeyState.GOOD, hands.state("E"));
+        assertEquals(KeyState.UNTESTED, hands.state("W"));
+    }
+
+    @Test
+    void another_key_that_lets_go_is_no_bounce_of_the_one_pressed_last() {
+        Hands hands = Hands.afterQuietCheck();
+        hands.close(pair("Q")).wait(60).close(pair("W")).wait(30);
+        Contact before = hands.presses().get(1).contact();
+        hands.open(pair("Q"));
+        assertEquals(before, hands.presses().get(1).contact());
+        hands.wait(30).open(pair("W"));
+        assertNotEquals(before, hands.presses().get(1).contact());
     }
 
     @Test
