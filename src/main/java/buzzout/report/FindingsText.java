@@ -49,9 +49,10 @@ public final class FindingsText {
     }
 
     private void keys() {
+        List<KeyState> states = outcome.session().states();
         for (KeyState state : KeyState.values()) {
             List<String> names = plan.keys().stream()
-                    .filter(key -> outcome.session().states().get(key.index()) == state)
+                    .filter(key -> states.get(key.index()) == state)
                     .map(Key::name)
                     .toList();
             if (!state.isWell() && !names.isEmpty()) {
