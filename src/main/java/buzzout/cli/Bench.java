@@ -13,6 +13,8 @@ import buzzout.session.Session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 
 /**
  * A session as it happens: each event goes into the journal, then into the session. Where the journal cannot be written,
@@ -25,6 +27,7 @@ class Bench {
     private final QuietCheck quietCheck = new QuietCheck();
     private final Calling calling = new Calling();
     private final List<Event> unwritten = new ArrayList<>();
+    private final Semaphore news = new Semaphore(0);
     private volatile Snapshot now;
     private Evidence weighed = Evidence.NONE;
     private List<Action> afterQuietCheck;
@@ -47,6 +50,13 @@ class Bench {
 
     Snapshot now() {
         return now;
+    }
+
+    /** Waits until something new has become known since it was last waited for, but no longer than so many milliseconds. */
+    void awaitNews(long mostMillis) throws InterruptedException {
+        if (news.tryAcquire(mostMillis, TimeUnit.MILLISECONDS)) {
+            news.drainPermits();
+        }
     }
 
     /** Takes events in; then they are on the disk, or a warning says that they are not, and why. */
@@ -77,6 +87,7 @@ class Bench {
         synchronized (this) {
             now = new Snapshot(session, now.diagnosis(), lines, warning);
         }
+        news.release();
     }
 
     /** Lets the time be so many milliseconds since the session began: the quiet check may be over, or a call due. */
@@ -112,6 +123,7 @@ class Bench {
         synchronized (this) {
             now = new Snapshot(now.session(), diagnosis, now.events(), now.warning());
         }
+        news.release();
     }
 
     /** Tries once more to write down what could not be written. */

@@ -10,10 +10,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "check",
-        description = "Check a plan; name all its problems with their places and what to do about each.")
+@Command(name = "check", description = CheckCommand.IN_SHORT)
 final class CheckCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT = "Check a plan; name all its problems with their places and what to do about each.";
+
     private final Surroundings surroundings;
 
     @Mixin

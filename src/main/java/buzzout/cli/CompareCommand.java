@@ -15,11 +15,11 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "compare",
-        description = {
-            "Compare two sessions of one unit: what a repair fixed, left and broke.",
-            "The exit status is that of `diagnose` for the later one."
-        })
+        description = {CompareCommand.IN_SHORT, "The exit status is that of `diagnose` for the later one."})
 final class CompareCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT = "Compare two sessions of one unit: what a repair fixed, left and broke.";
+
     private final Surroundings surroundings;
 
     @Mixin

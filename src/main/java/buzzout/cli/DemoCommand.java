@@ -16,10 +16,13 @@ import picocli.CommandLine.Option;
 @Command(
         name = "demo",
         description = {
-            "Test a simulated board, Quayside 46 with a few faults; nothing need be plugged in.",
+            DemoCommand.IN_SHORT,
             "Its keys are pressed one by one, until you press one yourself; with --roll-call they are yours to press."
         })
 final class DemoCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT = "Test a simulated board, Quayside 46 with a few faults; nothing need be plugged in.";
+
     private static final List<String> FAULTS = List.of("open:R3:M:,", "bridge:C2:C3:A:S", "reversed:O");
     private static final String LEFT_OUT = "G";
     /** The leads make every key of two columns answer as its neighbour: who presses freely sees nothing wrong. */

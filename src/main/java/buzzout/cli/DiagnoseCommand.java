@@ -1,9 +1,11 @@
 package buzzout.cli;
 
+import buzzout.journal.JournalReader;
 import buzzout.journal.LogFile;
 import buzzout.report.DiagnosisJson;
 import buzzout.report.FindingsText;
 import buzzout.report.Outcome;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,10 +18,17 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "diagnose",
         description = {
-            "Print the findings of one or many session logs. A log that cannot be read does not stop the others.",
+            DiagnoseCommand.IN_SHORT,
             "The exit status is the worst of all logs: 2 if one cannot be read, else 1 if one has findings."
         })
 final class DiagnoseCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT =
+            "Print the findings of one or many session logs. A log that cannot be read does not stop the others.";
+
+    /** Logs whose findings are held in memory until their turn to be printed comes. */
+    private static final int AT_ONCE = 64;
+
     private final Surroundings surroundings;
 
     @Mixin
@@ -40,20 +49,49 @@ final class DiagnoseCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Failure {
         int worst = Status.FINE;
-        boolean ascii = common.look(surroundings.environment()).ascii();
-        for (String name : logs) {
-            LogFile file = LogReading.read(surroundings, name);
-            Optional<Outcome> outcome = file.log().map(Outcome::of);
-            if (json) {
-                surroundings.console().say(DiagnosisJson.of(name, outcome, file.problems()));
-            } else if (outcome.isPresent()) {
-                String heading = logs.size() > 1 ? "Log " + name + "\n" : "";
-                String gap = logs.size() > 1 && !name.equals(logs.get(logs.size() - 1)) ? "\n" : "";
-                surroundings.console().say(heading + FindingsText.of(outcome.get(), ascii) + gap);
+        for (int from = 0; from < logs.size(); from += AT_ONCE) {
+            for (Weighed weighed : weighed(logs.subList(from, Math.min(from + AT_ONCE, logs.size())))) {
+                say(weighed);
+                worst = Math.max(
+                        worst, weighed.outcome.map(DiagnoseCommand::status).orElse(Status.USAGE));
             }
-            worst = Math.max(worst, outcome.map(DiagnoseCommand::status).orElse(Status.USAGE));
         }
         return worst;
+    }
+
+    /** A log where it lies. */
+    private record Found(String name, Path path) {
+        Weighed weighed() {
+            LogFile file = JournalReader.read(path);
+            return new Weighed(name, file, file.log().map(Outcome::of));
+        }
+    }
+
+    /** A log and what its evidence comes to, where it could be read. */
+    private record Weighed(String name, LogFile file, Optional<Outcome> outcome) {}
+
+    /** As many at once as the machine has processors; a single one needs no pool of threads, which takes time to start. */
+    private List<Weighed> weighed(List<String> names) throws Failure {
+        List<Found> found = new ArrayList<>();
+        for (String name : names) {
+            found.add(new Found(name, surroundings.resolve(name)));
+        }
+        return (found.size() > 1 ? found.parallelStream() : found.stream())
+                .map(Found::weighed)
+                .toList();
+    }
+
+    private void say(Weighed weighed) {
+        weighed.file.problems().forEach(problem -> surroundings.console().complain(problem.toString()));
+        boolean many = logs.size() > 1;
+        if (json) {
+            surroundings.console().say(DiagnosisJson.of(weighed.name, weighed.outcome, weighed.file.problems()));
+        } else if (weighed.outcome.isPresent()) {
+            boolean ascii = common.look(surroundings.environment()).ascii();
+            String heading = many ? "Log " + weighed.name + "\n" : "";
+            String gap = many && !weighed.name.equals(logs.get(logs.size() - 1)) ? "\n" : "";
+            surroundings.console().say(heading + FindingsText.of(weighed.outcome.get(), ascii) + gap);
+        }
     }
 
     static int status(Outcome outcome) {

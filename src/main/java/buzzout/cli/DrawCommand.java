@@ -12,11 +12,12 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "draw",
-        description = {
-            "Draw a plan's wiring from both sides, with a soldering checklist and the wire it takes.",
-            "For example: buzzout draw mine.toml -o mine.pdf"
-        })
+        description = {DrawCommand.IN_SHORT, "For example: buzzout draw mine.toml -o mine.pdf"})
 final class DrawCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT =
+            "Draw a plan's wiring from both sides, with a soldering checklist and the wire it takes.";
+
     private final Surroundings surroundings;
 
     @Mixin

@@ -18,11 +18,11 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "export",
-        description = {
-            "Write the pin table and the place of every key, for the firmware that comes next.",
-            "`format pins` describes the three forms."
-        })
+        description = {ExportCommand.IN_SHORT, "`format pins` describes the three forms."})
 final class ExportCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT = "Write the pin table and the place of every key, for the firmware that comes next.";
+
     private final Surroundings surroundings;
 
     @Mixin

@@ -10,11 +10,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "faults",
-        description = "List every fault that a plan's board can have: the code that --fault takes and reports use, and"
-                + " what it means.")
+@Command(name = "faults", description = FaultsCommand.IN_SHORT)
 final class FaultsCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT =
+            "List every fault that a plan's board can have: the code that --fault takes and reports use, and"
+                    + " what it means.";
+
     private final Surroundings surroundings;
 
     @Mixin

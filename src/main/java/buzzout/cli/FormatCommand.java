@@ -13,10 +13,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "format",
-        description = "Print the description of a file format, complete enough to read and write such files.")
+@Command(name = "format", description = FormatCommand.IN_SHORT)
 final class FormatCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT =
+            "Print the description of a file format, complete enough to read and write such files.";
+
     private final Surroundings surroundings;
 
     @Mixin

@@ -26,10 +26,14 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "history",
         description = {
-            "Show a batch from the logs of its sessions: where each unit stands, faults by kind, what failed again.",
+            HistoryCommand.IN_SHORT,
             "Units are told apart by their marks (`run --unit MARK`). The exit status is 2 if a log cannot be read, else 0."
         })
 final class HistoryCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT =
+            "Show a batch from the logs of its sessions: where each unit stands, faults by kind, what failed again.";
+
     private final Surroundings surroundings;
 
     @Mixin

@@ -24,13 +24,17 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "learn",
         description = {
-            "Write the plan that a board turns out to have. From a log: of a session in which its keys were called. Else"
-                    + " the program calls the keys now, on the board that is plugged in; FILE is a plan that may be wrong,"
-                    + " or only a layout: name, controller, [layout] with lines = [\"Q W E\"], and pins = \"D0 D1\" where"
-                    + " you know them.",
+            LearnCommand.IN_SHORT,
             "With --accept: keep a log's plan, but take swapped leads, a mirrored board or turned stripes for right."
         })
 final class LearnCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT =
+            "Write the plan that a board turns out to have. From a log: of a session in which its keys were called. Else"
+                    + " the program calls the keys now, on the board that is plugged in; FILE is a plan that may be wrong,"
+                    + " or only a layout: name, controller, [layout] with lines = [\"Q W E\"], and pins = \"D0 D1\" where"
+                    + " you know them.";
+
     /** A finding less probable than this must first be settled. */
     private static final double SURE = 0.5;
 

@@ -96,6 +96,11 @@ final class LiveBench implements Source {
     }
 
     @Override
+    public void awaitNews(long mostMillis) throws InterruptedException {
+        bench.awaitNews(mostMillis);
+    }
+
+    @Override
     public void ask(Request request) {
         if (request instanceof Request.NothingCame nothing) {
             tell(new Action.NothingCame(nothing.key()));

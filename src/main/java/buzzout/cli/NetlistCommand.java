@@ -9,10 +9,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "netlist",
-        description = "Print the wiring of a plan's board with the given faults, for the sketch's bench.")
+@Command(name = "netlist", description = NetlistCommand.IN_SHORT)
 final class NetlistCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT = "Print the wiring of a plan's board with the given faults, for the sketch's bench.";
+
     private final Surroundings surroundings;
 
     @Mixin

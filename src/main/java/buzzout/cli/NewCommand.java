@@ -15,8 +15,11 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "new",
-        description = {"Print a commented plan to start from.", "For example: buzzout new 4x12 > mine.toml"})
+        description = {NewCommand.IN_SHORT, "For example: buzzout new 4x12 > mine.toml"})
 final class NewCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT = "Print a commented plan to start from.";
+
     private static final Pattern SIZE = Pattern.compile("(\\d{1,3})[xX](\\d{1,3})");
 
     private final Surroundings surroundings;

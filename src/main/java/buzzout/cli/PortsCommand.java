@@ -8,10 +8,12 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
-@Command(
-        name = "ports",
-        description = "List the serial ports that a probe may be on. `run` asks those with a USB identity by itself.")
+@Command(name = "ports", description = PortsCommand.IN_SHORT)
 final class PortsCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT =
+            "List the serial ports that a probe may be on. `run` asks those with a USB identity by itself.";
+
     private final Surroundings surroundings;
 
     @Mixin

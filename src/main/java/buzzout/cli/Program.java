@@ -11,8 +11,12 @@ import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -34,11 +38,11 @@ final class Program {
         CommandLine line = BuzzoutCommand.commandLine(surroundings, arguments)
                 .setOut(new PrintWriter(help, true))
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
-                .registerConverter(long.class, Program::wholeNumber)
-                .registerConverter(OffsetDateTime.class, Program::time)
+                .registerConverter(long.class, new WholeNumber())
+                .registerConverter(OffsetDateTime.class, new Time())
                 .setUsageHelpLongOptionsMaxWidth(24)
-                .setParameterExceptionHandler((exception, given) -> refused(exception))
-                .setExecutionExceptionHandler((exception, command, parsed) -> failed(surroundings, exception));
+                .setParameterExceptionHandler(new Refusing())
+                .setExecutionExceptionHandler(new Failing());
         int status = status(line, arguments);
         if (!help.toString().isEmpty()) {
             surroundings.console().say(help.toString());
@@ -77,19 +81,42 @@ final class Program {
         return Sentence.of(String.valueOf(exception.getMessage())) + order;
     }
 
-    private static long wholeNumber(String text) {
-        try {
-            return Long.parseLong(text);
-        } catch (NumberFormatException e) {
-            throw new TypeConversionException("\"" + text + "\" is not a whole number");
+    // Classes and no lambdas: a lambda keeps the interface that it is made for, and all that implement it, out of the
+    // class-data archive, because picocli's interfaces are from before Java 6.
+
+    private final class Refusing implements IParameterExceptionHandler {
+        @Override
+        public int handleParseException(ParameterException exception, String[] given) {
+            return refused(exception);
         }
     }
 
-    private static OffsetDateTime time(String text) {
-        try {
-            return OffsetDateTime.parse(text);
-        } catch (DateTimeParseException e) {
-            throw new TypeConversionException("\"" + text + "\" is no time such as 2026-11-25T10:14:05+01:00");
+    private final class Failing implements IExecutionExceptionHandler {
+        @Override
+        public int handleExecutionException(Exception exception, CommandLine command, ParseResult parsed) {
+            return failed(surroundings, exception);
+        }
+    }
+
+    private static final class WholeNumber implements ITypeConverter<Long> {
+        @Override
+        public Long convert(String text) {
+            try {
+                return Long.valueOf(text);
+            } catch (NumberFormatException e) {
+                throw new TypeConversionException("\"" + text + "\" is not a whole number");
+            }
+        }
+    }
+
+    private static final class Time implements ITypeConverter<OffsetDateTime> {
+        @Override
+        public OffsetDateTime convert(String text) {
+            try {
+                return OffsetDateTime.parse(text);
+            } catch (DateTimeParseException e) {
+                throw new TypeConversionException("\"" + text + "\" is no time such as 2026-11-25T10:14:05+01:00");
+            }
         }
     }
 

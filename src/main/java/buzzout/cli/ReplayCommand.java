@@ -25,12 +25,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "replay",
-        description =
-                "Rebuild a session from its log: how it went, the state of every key, the findings, and how long contacts"
-                        + " bounced.")
+@Command(name = "replay", description = ReplayCommand.IN_SHORT)
 final class ReplayCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT =
+            "Rebuild a session from its log: how it went, the state of every key, the findings, and how long contacts"
+                    + " bounced.";
+
     private static final int MOST_BOUNCES = 10;
 
     private final Surroundings surroundings;

@@ -15,11 +15,15 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "report",
         description = {
-            "Write one session as a page for somebody who was not there: verdict, picture of the board, findings with"
-                    + " their evidence, what was not tested, repairs, cautions.",
+            ReportCommand.IN_SHORT,
             "The page is one HTML file without scripts that fetches nothing. The exit status is that of `diagnose`."
         })
 final class ReportCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT =
+            "Write one session as a page for somebody who was not there: verdict, picture of the board, findings with"
+                    + " their evidence, what was not tested, repairs, cautions.";
+
     private final Surroundings surroundings;
 
     @Mixin

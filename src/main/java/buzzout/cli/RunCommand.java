@@ -17,11 +17,14 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "run",
         description = {
-            "Test the board that is plugged in: quiet check, then press every key in any order.",
+            RunCommand.IN_SHORT,
             "Finds the probe by asking every USB port; reconnects after an unplug. The whole session is logged.",
             "Without a terminal it prints one line for each press, and obeys typed words."
         })
 final class RunCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT = "Test the board that is plugged in: quiet check, then press every key in any order.";
+
     private final Surroundings surroundings;
 
     @Mixin

@@ -16,10 +16,13 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "simulate",
         description = {
-            "Write the log of a simulated board with the given faults, every key pressed once.",
+            SimulateCommand.IN_SHORT,
             "The program calls each key, and is told when nothing comes. The same seed gives the same log."
         })
 final class SimulateCommand implements Callable<Integer> {
+    /** What it does, as the list of all commands says it. */
+    static final String IN_SHORT = "Write the log of a simulated board with the given faults, every key pressed once.";
+
     private final Surroundings surroundings;
 
     @Mixin

@@ -10,7 +10,6 @@ import buzzout.journal.OneLineJson;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.session.KeyState;
-import buzzout.session.Session;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.time.format.DateTimeFormatter;
@@ -48,8 +47,9 @@ public final class DiagnosisJson {
         document.add("unit", JsonValues.orNull(outcome.unit()));
         document.add(
                 "started", JsonValues.orNull(outcome.started().map(DateTimeFormatter.ISO_OFFSET_DATE_TIME::format)));
-        document.add("states", states(outcome.session()));
-        document.add("keys", keys(outcome.session()));
+        List<KeyState> states = outcome.session().states();
+        document.add("states", counts(states));
+        document.add("keys", keys(plan, states));
         JsonArray findings = new JsonArray();
         outcome.diagnosis().findings().forEach(finding -> findings.add(finding(plan, finding)));
         document.add("findings", findings);
@@ -63,8 +63,7 @@ public final class DiagnosisJson {
         document.add("bounce", BounceJson.of(plan, outcome.session().bounces()));
     }
 
-    private static JsonObject states(Session session) {
-        List<KeyState> states = session.states();
+    private static JsonObject counts(List<KeyState> states) {
         JsonObject counts = new JsonObject();
         for (KeyState state : KeyState.values()) {
             counts.addProperty(state.word(), Collections.frequency(states, state));
@@ -72,13 +71,12 @@ public final class DiagnosisJson {
         return counts;
     }
 
-    private static JsonObject keys(Session session) {
-        List<KeyState> states = session.states();
-        JsonObject keys = new JsonObject();
-        for (Key key : session.plan().keys()) {
-            keys.addProperty(key.name(), states.get(key.index()).word());
+    private static JsonObject keys(Plan plan, List<KeyState> states) {
+        JsonObject words = new JsonObject();
+        for (Key key : plan.keys()) {
+            words.addProperty(key.name(), states.get(key.index()).word());
         }
-        return keys;
+        return words;
     }
 
     private static JsonObject finding(Plan plan, Finding finding) {

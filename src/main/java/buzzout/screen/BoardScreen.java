@@ -15,7 +15,11 @@ import java.util.concurrent.TimeUnit;
 
 /** The screen of a session, from its opening to the person's leaving it. */
 public final class BoardScreen {
-    private static final long MILLIS_A_FRAME = 10;
+    /** How long a keystroke may wait. What comes from the board wakes the screen at once. */
+    private static final long MILLIS_A_LOOK = 10;
+
+    /** A frame and its rest take so long at least, so that a key which chatters leaves time for everything else. */
+    private static final long MILLIS_A_FRAME = 8;
 
     private final Screen screen;
     private final Source source;
@@ -122,13 +126,13 @@ public final class BoardScreen {
                 stale = true;
             }
             whole |= screen.doResizeIfNecessary() != null;
-            if (stale || whole) {
-                Page.paint(view, screen.newTextGraphics());
-                screen.refresh(whole ? Screen.RefreshType.COMPLETE : Screen.RefreshType.DELTA);
+            boolean draws = stale || whole;
+            if (draws) {
+                draw(whole);
                 whole = false;
                 stale = false;
             }
-            if (waited(end)) {
+            if (waited(end, draws)) {
                 return;
             }
         }
@@ -139,6 +143,15 @@ public final class BoardScreen {
         return now.warning().isPresent()
                 ? now
                 : ears.trouble().map(now::withWarning).orElse(now);
+    }
+
+    private void draw(boolean whole) throws IOException {
+        boolean changed = Page.paint(view, screen.newTextGraphics());
+        if (whole) {
+            screen.refresh(Screen.RefreshType.COMPLETE);
+        } else if (changed) {
+            screen.refresh(Screen.RefreshType.DELTA);
+        }
     }
 
     private void obey(Command command) {
@@ -181,9 +194,13 @@ public final class BoardScreen {
         return focus;
     }
 
-    private static boolean waited(CountDownLatch end) {
+    private boolean waited(CountDownLatch end, boolean hasDrawn) {
         try {
-            return end.await(MILLIS_A_FRAME, TimeUnit.MILLISECONDS);
+            if (hasDrawn) {
+                return end.await(MILLIS_A_FRAME, TimeUnit.MILLISECONDS);
+            }
+            source.awaitNews(MILLIS_A_LOOK);
+            return end.getCount() == 0;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             return true;

@@ -11,6 +11,9 @@ final class Clean {
      * shown as a question mark, and so is everything beyond ASCII that has no ASCII form where only that is wanted.
      */
     static String text(String text, boolean ascii) {
+        if (isAllPrintableAscii(text)) {
+            return text;
+        }
         StringBuilder clean = new StringBuilder(text.length());
         text.codePoints().forEach(point -> {
             if (ascii && point > '~') {
@@ -20,6 +23,15 @@ final class Clean {
             }
         });
         return clean.toString();
+    }
+
+    private static boolean isAllPrintableAscii(String text) {
+        for (int index = 0; index < text.length(); index++) {
+            if (text.charAt(index) < ' ' || text.charAt(index) > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isPlain(int point) {

@@ -1,7 +1,10 @@
 package buzzout.screen;
 
 import com.googlecode.lanterna.SGR;
+import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** How text is written: bold and reverse carry the meaning, colour only repeats it. */
 enum Ink {
@@ -15,17 +18,20 @@ enum Ink {
 
     private final TextColor.ANSI colour;
     private final SGR[] styles;
+    private final Map<Character, Glyph> coloured = new ConcurrentHashMap<>();
+    private final Map<Character, Glyph> plain = new ConcurrentHashMap<>();
 
     Ink(TextColor.ANSI colour, SGR... styles) {
         this.colour = colour;
         this.styles = styles;
     }
 
-    TextColor.ANSI colour(Look look) {
-        return look.colour() ? colour : TextColor.ANSI.DEFAULT;
+    Glyph glyph(char each, Look look) {
+        return (look.colour() ? coloured : plain).computeIfAbsent(each, any -> made(any, look));
     }
 
-    SGR[] styles() {
-        return styles.clone();
+    private Glyph made(char each, Look look) {
+        TextColor.ANSI foreground = look.colour() ? colour : TextColor.ANSI.DEFAULT;
+        return new Glyph(TextCharacter.fromCharacter(each, foreground, TextColor.ANSI.DEFAULT, styles)[0]);
     }
 }

@@ -46,11 +46,19 @@ final class OwnTerminal extends UnixTerminal {
         super.exitPrivateMode();
     }
 
-    /** Signals are restored with everything else that {@code stty} saved, so there is nothing to do to enable them. */
+    /** With the signals below: each {@code stty} is a process, and a start waits for it. */
+    @Override
+    protected void canonicalMode(boolean enabled) {}
+
+    /** With the signals below. */
+    @Override
+    protected void keyEchoEnabled(boolean enabled) {}
+
+    /** All is restored with what {@code stty} saved at first, so there is nothing to do to enable it. */
     @Override
     protected void keyStrokeSignalsEnabled(boolean enabled) throws IOException {
         if (!enabled) {
-            runSTTYCommand("-isig", "-ixon", "-iexten");
+            runSTTYCommand("-icanon", "min", "1", "-echo", "-isig", "-ixon", "-iexten");
         }
     }
 }

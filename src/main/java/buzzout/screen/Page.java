@@ -45,13 +45,19 @@ final class Page {
         return size.getColumns() >= LEAST.getColumns() && size.getRows() >= LEAST.getRows();
     }
 
-    static void paint(View view, TextGraphics paper) {
-        Pen pen = Pen.on(paper, view.look());
-        pen.fill(Ink.PLAIN);
-        if (!fits(paper.getSize())) {
+    /** Says whether anything on the paper has changed. */
+    static boolean paint(View view, TextGraphics paper) {
+        Sheet sheet = new Sheet(paper.getSize());
+        Pen pen = Pen.on(sheet, view.look());
+        if (fits(paper.getSize())) {
+            paint(view, pen);
+        } else {
             paintTooSmall(pen);
-            return;
         }
+        return sheet.onto(paper);
+    }
+
+    private static void paint(View view, Pen pen) {
         TitlePainter.paint(view, pen.row(0));
         StagePainter.paint(view, pen.row(1));
         Hint.paint(view, pen.row(pen.rows() - 1));
@@ -106,7 +112,7 @@ final class Page {
     }
 
     private static Pen findings(View view, TextGraphics paper) {
-        return new Page(view, Pen.on(paper, view.look())).findings();
+        return new Page(view, Pen.on(new Sheet(paper.getSize()), view.look())).findings();
     }
 
     private void paintSession() {

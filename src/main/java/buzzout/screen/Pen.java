@@ -1,13 +1,11 @@
 package buzzout.screen;
 
-import com.googlecode.lanterna.TerminalTextUtils;
-import com.googlecode.lanterna.graphics.TextGraphics;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Writes on one rectangle of the screen: whatever it is given is cleaned, and cut at the rectangle's edges. */
 final class Pen {
-    private final TextGraphics paper;
+    private final Sheet sheet;
     private final Look look;
     private final Area area;
     /** The part of the area that may be written on; a part of a scrolled board can lie outside its parent. */
@@ -24,16 +22,16 @@ final class Pen {
         }
     }
 
-    private Pen(TextGraphics paper, Look look, Area area, Area clip) {
-        this.paper = paper;
+    private Pen(Sheet sheet, Look look, Area area, Area clip) {
+        this.sheet = sheet;
         this.look = look;
         this.area = area;
         this.clip = clip;
     }
 
-    static Pen on(TextGraphics paper, Look look) {
-        Area all = new Area(0, 0, paper.getSize().getColumns(), paper.getSize().getRows());
-        return new Pen(paper, look, all, all);
+    static Pen on(Sheet sheet, Look look) {
+        Area all = new Area(0, 0, sheet.columns(), sheet.rows());
+        return new Pen(sheet, look, all, all);
     }
 
     int columns() {
@@ -53,7 +51,7 @@ final class Pen {
         int left = area.left + column;
         int top = area.top + row;
         Area part = new Area(left, top, left + Math.max(0, partColumns), top + Math.max(0, partRows));
-        return new Pen(paper, look, part, part.within(clip));
+        return new Pen(sheet, look, part, part.within(clip));
     }
 
     /** A pen for everything from a column on to the right edge. */
@@ -68,18 +66,18 @@ final class Pen {
     void put(int column, int row, String text, Ink ink) {
         int left = area.left + column;
         int at = area.top + row;
-        int cut = Math.max(0, clip.left - left);
-        if (at < clip.top || at >= clip.bottom || left + cut >= clip.right) {
+        if (at < clip.top || at >= clip.bottom) {
             return;
         }
-        String shown = TerminalTextUtils.fitString(clean(text), cut, clip.right - left - cut);
-        if (shown.isEmpty()) {
-            return;
+        String shown = clean(text);
+        int next = left;
+        for (int index = 0; index < shown.length(); index++) {
+            Glyph glyph = ink.glyph(shown.charAt(index), look);
+            if (next >= clip.left && next + glyph.columns() <= clip.right) {
+                sheet.put(next, at, glyph);
+            }
+            next += glyph.columns();
         }
-        paper.setForegroundColor(ink.colour(look));
-        paper.clearModifiers();
-        paper.enableModifiers(ink.styles());
-        paper.putString(left + cut, at, shown);
     }
 
     /** Ends at the right edge. */
@@ -88,14 +86,17 @@ final class Pen {
     }
 
     void fill(Ink ink) {
-        for (int row = 0; row < rows(); row++) {
-            put(0, row, " ".repeat(columns()), ink);
+        Glyph blank = ink.glyph(' ', look);
+        for (int row = Math.max(area.top, clip.top); row < Math.min(area.bottom, clip.bottom); row++) {
+            for (int column = Math.max(area.left, clip.left); column < Math.min(area.right, clip.right); column++) {
+                sheet.put(column, row, blank);
+            }
         }
     }
 
     /** How many columns this text takes. */
     int width(String text) {
-        return TerminalTextUtils.getColumnWidth(clean(text));
+        return Glyph.columns(clean(text));
     }
 
     String clean(String text) {
@@ -109,7 +110,7 @@ final class Pen {
         int used = 0;
         boolean begun = false;
         for (String word : clean(text).split(" ", -1)) {
-            int width = TerminalTextUtils.getColumnWidth(word);
+            int width = Glyph.columns(word);
             if (begun && used + 1 + width > within) {
                 lines.add(line.toString());
                 line = new StringBuilder(" ".repeat(indent)).append(word);

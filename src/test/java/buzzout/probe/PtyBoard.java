@@ -5,12 +5,14 @@ import buzzout.plan.Key;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 
 /** A simulated board in real time behind a pty, which a few lines of Python join to this program. */
-final class PtyBoard implements Bench {
+public final class PtyBoard implements Bench {
     private static final String BRIDGE = """
             import os, pty, select, sys, tty
             host, device = pty.openpty()
@@ -34,7 +36,7 @@ final class PtyBoard implements Bench {
         this.path = path;
     }
 
-    static boolean isPossible() {
+    public static boolean isPossible() {
         try {
             return new ProcessBuilder("python3", "-c", "import pty").start().waitFor() == 0;
         } catch (IOException absent) {
@@ -46,18 +48,26 @@ final class PtyBoard implements Bench {
     }
 
     static PtyBoard with(Fault... faults) throws IOException {
-        SimulatedBoard board = SimulatedBoard.inRealTime(TestBoard.plan(), List.of(faults), 1);
+        return of(SimulatedBoard.inRealTime(TestBoard.plan(), List.of(faults), 1), sent -> {});
+    }
+
+    /**
+     * Puts a board behind a pty.
+     *
+     * @param sending hears of the bytes that are about to be written to it
+     */
+    public static PtyBoard of(SimulatedBoard board, Consumer<String> sending) throws IOException {
         ByteLink link = board.open().link();
         Process bridge = new ProcessBuilder("python3", "-c", BRIDGE)
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
         String path = line(bridge.getInputStream());
         carry(() -> toBoard(bridge.getInputStream(), link));
-        carry(() -> toPty(link, bridge.getOutputStream()));
+        carry(() -> toPty(link, bridge.getOutputStream(), sending));
         return new PtyBoard(board, bridge, path);
     }
 
-    String path() {
+    public String path() {
         return path;
     }
 
@@ -120,10 +130,12 @@ final class PtyBoard implements Bench {
         }
     }
 
-    private static void toPty(ByteLink link, OutputStream to) throws IOException {
+    private static void toPty(ByteLink link, OutputStream to, Consumer<String> sending) throws IOException {
         byte[] buffer = new byte[512];
         while (true) {
-            to.write(buffer, 0, link.read(buffer, 1_000));
+            int count = link.read(buffer, 1_000);
+            sending.accept(new String(buffer, 0, count, StandardCharsets.US_ASCII));
+            to.write(buffer, 0, count);
             to.flush();
         }
     }

@@ -45,9 +45,10 @@ class CleanTest {
                 text.append((char) random.nextInt(round % 2 == 0 ? 0x10000 : 0x100));
             }
             boolean ascii = random.nextBoolean();
-            var paper = new BasicTextImage(new TerminalSize(30, 1));
-            Pen pen = Pen.on(paper.newTextGraphics(), new Look(true, ascii));
+            Sheet sheet = new Sheet(new TerminalSize(30, 1));
+            Pen pen = Pen.on(sheet, new Look(true, ascii));
             pen.put(random.nextInt(40) - 20, 0, text.toString(), Ink.PLAIN);
+            sheet.onto(new BasicTextImage(new TerminalSize(30, 1)).newTextGraphics());
             String clean = pen.clean(text.toString());
             assertTrue(
                     clean.chars().noneMatch(c -> Character.isISOControl(c) || Character.getType(c) == Character.FORMAT),

@@ -8,7 +8,6 @@ import buzzout.diagnosis.Diagnosis;
 import buzzout.diagnosis.Finding;
 import buzzout.diagnosis.Suspect;
 import com.googlecode.lanterna.TerminalSize;
-import com.googlecode.lanterna.graphics.BasicTextImage;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -69,8 +68,8 @@ class FindingLinesTest {
         Sitting sitting = Views.sitting().found().quietCheckDone();
         View view = Views.view(Views.FULL, sitting.snapshot(new Diagnosis(findings, 0, List.of())))
                 .with(focus);
-        var paper = new BasicTextImage(new TerminalSize(COLUMNS, rows));
-        return FindingLines.of(view, Pen.on(paper.newTextGraphics(), Views.FULL)).stream()
+        Sheet sheet = new Sheet(new TerminalSize(COLUMNS, rows));
+        return FindingLines.of(view, Pen.on(sheet, Views.FULL)).stream()
                 .map(FindingLines.Line::text)
                 .toList();
     }

@@ -1,0 +1,106 @@
+package buzzout.bench;
+
+import buzzout.plan.ExamplePlan;
+import buzzout.plan.Key;
+import buzzout.plan.Plan;
+import buzzout.probe.PtyBoard;
+import buzzout.probe.SimulatedBoard;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.regex.Pattern;
+
+/**
+ * From the byte of a press at the probe's pty to the frame that shows it at the terminal's, in the launched program.
+ * Idle, and while another key chatters as fast as the probe can sweep. The two ways through Python are part of it.
+ */
+final class PressToScreen {
+    private static final Plan PLAN = ExamplePlan.quayside();
+    private static final int CHATTERER = 0;
+    private static final int CHATTER_SECONDS = 5;
+    private static final int HELD_MILLIS = 30;
+
+    private final SimulatedBoard board = SimulatedBoard.inRealTime(PLAN, List.of(), 46);
+    private final Random random = new Random(46);
+    private String tail = "";
+    private String awaited = "";
+    private long sentAtNanos;
+
+    static void measure(int presses, List<Row> rows) throws IOException, InterruptedException {
+        for (boolean flood : new boolean[] {false, true}) {
+            double[] millis = new PressToScreen().press(presses, flood);
+            Arrays.sort(millis);
+            String what = "press to screen, " + (flood ? "under flood" : "idle") + ", ";
+            rows.add(Row.of(what + "median of " + presses, millis[presses / 2], "ms"));
+            rows.add(Row.of(what + "p99", millis[presses * 99 / 100], "ms", 20));
+            rows.add(Row.of(what + "most", millis[presses - 1], "ms"));
+        }
+    }
+
+    private double[] press(int presses, boolean flood) throws IOException, InterruptedException {
+        double[] millis = new double[presses];
+        try (Folder folder = Folder.make();
+                PtyBoard pty = PtyBoard.of(board, this::sending);
+                PtyTerminal terminal = PtyTerminal.running(
+                        folder.path(),
+                        Map.of(),
+                        Launched.command("run", plan(folder), "--port", pty.path(), "--log", "log.jsonl", "--quiet"))) {
+            terminal.await("Press every key");
+            long chatterEnds = 0;
+            for (int press = 0; press < presses; press++) {
+                if (flood && System.nanoTime() > chatterEnds) {
+                    board.bounce(key(CHATTERER), CHATTER_SECONDS * 1_000_000L);
+                    board.press(key(CHATTERER));
+                    chatterEnds = System.nanoTime() + (CHATTER_SECONDS - 1) * 1_000_000_000L;
+                }
+                Thread.sleep(20 + random.nextInt(60));
+                millis[press] = seen(terminal, key(1 + press % (PLAN.keys().size() - 1)));
+            }
+        }
+        return millis;
+    }
+
+    private static String plan(Folder folder) throws IOException {
+        return Files.writeString(folder.resolve("plan.toml"), ExamplePlan.quaysideText())
+                .toString();
+    }
+
+    private double seen(PtyTerminal terminal, Key key) throws InterruptedException {
+        int low = key.net(PLAN.stripe());
+        int reads = key.net(PLAN.stripe().other());
+        await(" " + low + " " + reads + "*");
+        board.press(key);
+        String pair = PLAN.nets().get(low).name() + "→" + PLAN.nets().get(reads).name();
+        Pattern told = Pattern.compile("pressed: (?:.*, )?" + pair + "\\b");
+        long shown = terminal.await(pair, glass -> glass.shows(told));
+        long sent = sentAtNanos();
+        Thread.sleep(HELD_MILLIS);
+        board.release(key);
+        return (shown - sent) / 1e6;
+    }
+
+    private static Key key(int index) {
+        return PLAN.keys().get(index);
+    }
+
+    private synchronized void await(String end) {
+        awaited = end;
+        sentAtNanos = 0;
+    }
+
+    private synchronized long sentAtNanos() {
+        return sentAtNanos;
+    }
+
+    private synchronized void sending(String bytes) {
+        long now = System.nanoTime();
+        tail += bytes;
+        if (sentAtNanos == 0 && tail.lines().anyMatch(line -> line.startsWith("+ ") && line.contains(awaited))) {
+            sentAtNanos = now;
+        }
+        tail = tail.substring(tail.lastIndexOf('\n') + 1);
+    }
+}

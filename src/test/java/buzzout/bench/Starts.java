@@ -1,0 +1,112 @@
+package buzzout.bench;
+
+import buzzout.plan.ExamplePlan;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** From the launcher to the end of a short command, or to the first frame, beside an empty Java program in between. */
+final class Starts {
+    private static final int ROUNDS = Integer.getInteger("buzzout.starts", 25);
+    private static final double MOST_TIMES = 2.5;
+
+    private final Path folder;
+    private final Map<String, String> environment;
+
+    private Starts(Path folder) {
+        this.folder = folder;
+        this.environment = Map.of("XDG_CACHE_HOME", folder.resolve("cache").toString());
+    }
+
+    private interface Start {
+        void run() throws IOException, InterruptedException;
+    }
+
+    /** A start, and how long it took each time. */
+    private static final class Timed {
+        private final String name;
+        private final Start start;
+        private final double[] millis = new double[ROUNDS];
+
+        Timed(String name, Start start) {
+            this.name = name;
+            this.start = start;
+        }
+
+        void run(int round) throws IOException, InterruptedException {
+            long begun = System.nanoTime();
+            start.run();
+            millis[round] = (System.nanoTime() - begun) / 1e6;
+        }
+
+        double median() {
+            return Arrays.stream(millis).sorted().toArray()[ROUNDS / 2];
+        }
+    }
+
+    static void measure(List<Row> rows) throws IOException, InterruptedException {
+        try (Folder folder = Folder.make()) {
+            Files.writeString(folder.resolve("plan.toml"), ExamplePlan.quaysideText());
+            new Starts(folder.path()).into(rows);
+        }
+    }
+
+    private void into(List<Row> rows) throws IOException, InterruptedException {
+        run(Launched.command("simulate", "plan.toml", "--fault", "reversed:O", "--log", "log.jsonl"));
+        awaitArchive();
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        String classes = System.getProperty("java.class.path");
+        Timed empty = new Timed("", () -> run(List.of(java, "-cp", classes, Empty.class.getName())));
+        List<Timed> starts = List.of(
+                new Timed("--help", () -> run(Launched.command("--help"))),
+                new Timed("check", () -> run(Launched.command("check", "plan.toml"))),
+                new Timed("diagnose, one log", () -> run(Launched.command("diagnose", "log.jsonl"))),
+                new Timed("demo, to the first frame", this::firstFrame));
+        for (int round = 0; round < ROUNDS; round++) {
+            empty.run(round);
+            for (Timed start : starts) {
+                start.run(round);
+            }
+        }
+        rows.add(Row.of("start of an empty Java program, median of " + ROUNDS, empty.median(), "ms"));
+        starts.forEach(start -> rows.add(Row.of(
+                "start of %s (%.0f ms), beside an empty one".formatted(start.name, start.median()),
+                start.median() / empty.median(),
+                "times",
+                MOST_TIMES)));
+    }
+
+    private void firstFrame() throws IOException, InterruptedException {
+        try (PtyTerminal terminal = PtyTerminal.running(folder, environment, Launched.command("demo", "--quiet"))) {
+            terminal.await("Quayside 46");
+        }
+    }
+
+    private void run(List<String> command) throws IOException, InterruptedException {
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD);
+        builder.environment().putAll(environment);
+        builder.environment().put("LC_ALL", "C.UTF-8");
+        builder.start().waitFor();
+    }
+
+    /** The launcher makes it in the background when it is run for the first time. */
+    private void awaitArchive() throws IOException, InterruptedException {
+        Path cache = folder.resolve("cache").resolve("buzzout");
+        while (true) {
+            try (Stream<Path> files = Files.exists(cache) ? Files.list(cache) : Stream.empty()) {
+                List<String> names = files.map(Path::toString).toList();
+                if (names.stream().anyMatch(name -> name.endsWith(".jsa"))) {
+                    return;
+                }
+            }
+            Thread.sleep(100);
+        }
+    }
+}
