@@ -62,7 +62,12 @@ public final class Pairs {
     }
 
     public boolean containsAll(Pairs others) {
-        return others.minus(this).isEmpty();
+        for (int low = 0; low < others.readsLow.length; low++) {
+            if ((others.readsLow[low] & ~readsLow(low)) != 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     public Pairs with(Pair pair) {

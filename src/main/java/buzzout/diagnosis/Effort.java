@@ -27,6 +27,11 @@ record Effort(int forOne, int forAll, boolean thorough, BooleanSupplier isOverdu
         return brief(isOverdue);
     }
 
+    /** The same, for so many branches and no more. */
+    Effort within(Patience patience) {
+        return new Effort(forOne, forAll, thorough, () -> patience.isSpent() || isOverdue.getAsBoolean());
+    }
+
     /** What a hand does not feel, even on a slow machine; from now on. */
     static BooleanSupplier handsTime() {
         long end = System.nanoTime() + HANDS_TIME_NANOS;

@@ -22,9 +22,16 @@ import java.util.function.BooleanSupplier;
 public final class Engine {
     private static final int MOST_ROUNDS = 8;
     private static final int MOST_THINNED = 16;
+    /** Some seconds' worth, spent only where much contradicts each other. */
+    private static final int MOST_BRANCHES = 4_000;
+
+    private static final String CUT_SHORT =
+            "So much of what came contradicts the rest that the search for explanations was"
+                    + " cut short; there may be a better one.";
     private static final Comparator<Map.Entry<Term, Double>> HEAVIEST_FIRST = Map.Entry.comparingByValue();
 
     private final Case board;
+    private final int mostBranches;
     Hypothesis explanation;
     /** The last explanation that was no mere glance's; what is glanced one press after another adds up to folly. */
     private Hypothesis considered;
@@ -34,12 +41,18 @@ public final class Engine {
     private Evidence weighed = Evidence.NONE;
     private final Settling settling = new Settling();
     private boolean rough;
+    private boolean cutShort;
 
     public Engine(Plan plan) {
         this(plan, Priors.of(plan));
     }
 
     public Engine(Plan plan, Priors priors) {
+        this(plan, priors, MOST_BRANCHES);
+    }
+
+    Engine(Plan plan, Priors priors, int mostBranches) {
+        this.mostBranches = mostBranches;
         board = new Case(plan, priors);
         explanation = board.weigh(new BitSet());
         considered = explanation;
@@ -134,6 +147,9 @@ public final class Engine {
                 ? 0
                 : strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
         List<String> troubles = new ArrayList<>(Findings.troubles(board, explanation));
+        if (cutShort) {
+            troubles.add(0, CUT_SHORT);
+        }
         if (anotherBoard > AnotherBoard.WORTH_TELLING) {
             troubles.add(0, AnotherBoard.WARNING);
         }
@@ -156,7 +172,9 @@ public final class Engine {
     private Unravelling unravelled(Hypothesis glanced, Effort wanted) {
         List<Strand> known = strands;
         BitSet before = explanation.charged();
-        First first = firstExplanation(glanced, wanted);
+        Patience patience = new Patience(mostBranches);
+        First first = firstExplanation(glanced, wanted.within(patience));
+        cutShort = patience.wasSpent();
         Hypothesis best = first.explanation();
         // No care is wasted on joints of a board that this plan does not describe.
         Effort effort = isAnotherBoard(best) ? wanted.inBrief() : wanted;

@@ -90,6 +90,19 @@ class GlanceTest {
                 suspects(live.ponder(all, () -> false).orElseThrow()));
     }
 
+    @Test
+    void a_search_among_contradictions_ends_and_says_that_it_was_cut_short() {
+        List<Observation> observations = pressed(31, 8);
+        Diagnosis impatient = new Engine(PLAN, Priors.judged(), 100).weigh(new Evidence(observations));
+        assertTrue(impatient.troubles().get(0).contains("was cut short"), () -> "" + impatient.troubles());
+        assertTrue(!impatient.findings().isEmpty(), "something is found all the same");
+
+        Diagnosis patient = new Engine(PLAN).weigh(new Evidence(observations));
+        assertTrue(
+                patient.troubles().stream().noneMatch(trouble -> trouble.contains("cut short")),
+                () -> "" + patient.troubles());
+    }
+
     private static List<Observation> pressed(long seed, int faults) {
         Random random = new Random(seed);
         List<Fault> truth = Campaign.likelyFaults(random, PLAN, Priors.judged(), faults);
