@@ -18,6 +18,7 @@ def resize(rows, columns):
 child, terminal = pty.fork()
 if child == 0:
     os.environ.update(TERM="xterm-256color", LC_ALL="C.UTF-8")
+    signal.signal(signal.SIGHUP, signal.SIG_DFL)  # Under nohup the program would rightly stay deaf to it.
     time.sleep(0.2)
     os.execvp(command[0], command)
 resize(24, 80)
@@ -81,7 +82,7 @@ while status is None and time.time() < deadline:
         status = os.waitstatus_to_exitcode(how)
 if status is None:
     os.kill(child, signal.SIGKILL)
-    sys.exit("it does not end")
+    sys.exit("it does not end; it wrote last " + written[-600:].decode("utf-8", "replace"))
 settings = before if closed else termios.tcgetattr(terminal)
 while not closed and select.select([terminal], [], [], 0)[0] and take(0):
     pass
