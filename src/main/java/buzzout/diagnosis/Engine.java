@@ -22,6 +22,7 @@ import java.util.function.BooleanSupplier;
 public final class Engine {
     private static final int MOST_ROUNDS = 8;
     private static final int MOST_THINNED = 16;
+    private static final int MOST_LONE = 4;
     /** Some seconds' worth, spent only where much contradicts each other. */
     private static final int MOST_BRANCHES = 4_000;
 
@@ -292,7 +293,30 @@ public final class Engine {
                 best = found.score() > best.score() ? found : best;
             }
         }
-        return new First(best, false);
+        // Where each answer is some key's, no term says which fault would account for it.
+        return new First(board.ledger().matchesAnswers() ? grown(orFromLone(best, effort)) : best, false);
+    }
+
+    /** The best, or what explains better from one fault on that ties or exchanges nets. */
+    private Hypothesis orFromLone(Hypothesis start, Effort effort) {
+        Hypothesis best = start;
+        for (Hypothesis lone : OneMore.ofNets(board, MOST_LONE)) {
+            Hypothesis found = explain(lone, Search.Taste.WHOLE, HEAVIEST_FIRST, effort.inBrief());
+            best = found.score() > best.score() ? found : best;
+        }
+        return best;
+    }
+
+    /** With whatever faults pay for themselves, and without those that no longer do. */
+    private Hypothesis grown(Hypothesis start) {
+        Hypothesis best = start;
+        while (true) {
+            Hypothesis more = thinned(OneMore.best(board, best));
+            if (more.score() <= best.score() + 1e-9) {
+                return best;
+            }
+            best = more;
+        }
     }
 
     /** Whether one more fault at most explains all that is new, and nothing hints at a disguise. */

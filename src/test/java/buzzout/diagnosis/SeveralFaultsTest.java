@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Boards with several faults, drawn by the priors: the explanation that is reported is never less probable than the
@@ -74,6 +75,22 @@ class SeveralFaultsTest {
         System.out.printf("%d boards with %s (seeds 1000 n + %d): %s%n", boards, trials, 10 * trials.faults(), tally);
         assertEquals(boards, tally.boards);
         assertTrue(tally.beaten.isEmpty(), () -> String.join("\n", tally.beaten));
+    }
+
+    /** Boards of the campaign on which a bridge or a swap once passed as mere repeats. */
+    @ParameterizedTest
+    @ValueSource(ints = {271, 379, 544, 805, 969})
+    void a_fault_of_nets_is_found_in_free_play_though_no_press_alone_needs_it(int board) {
+        Plan plan = PLANS.get(board % PLANS.size());
+        List<Fault> truth = Campaign.likelyFaults(new Random(1000L * board + 20), plan, PRIORS, 2);
+        Evidence evidence = RollCall.freePlay(plan, truth);
+        Engine engine = new Engine(plan);
+        engine.weigh(evidence);
+        assertEquals(
+                PlainModel.score(plan, PRIORS, evidence, truth),
+                PlainModel.score(plan, PRIORS, evidence, engine.explanation()),
+                1e-6,
+                () -> Campaign.codes(plan, engine.explanation()) + " for " + Campaign.codes(plan, truth));
     }
 
     /** What became of the true faults. */

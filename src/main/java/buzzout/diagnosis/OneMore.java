@@ -1,0 +1,61 @@
+package buzzout.diagnosis;
+
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * One fault more, of any kind and wherever it sits. It may pay for many slight costs, none of which is owed an
+ * explanation by itself: a bridge that lets the keys of a loose row answer as those of its neighbour is no more than
+ * repeats, one by one.
+ */
+final class OneMore {
+    private OneMore() {}
+
+    /** The start, or the start with the fault that pays best for itself. */
+    static Hypothesis best(Case board, Hypothesis start) {
+        double costs = board.costs(start).values().stream()
+                .mapToDouble(Double::doubleValue)
+                .sum();
+        return with(board, start, -costs)
+                .filter(more -> more.score() > start.score() + 1e-9)
+                .max(Comparator.comparingDouble(Hypothesis::score))
+                .orElse(start);
+    }
+
+    /** Of the faults that tie or exchange nets, those few that account best for everything when each is the only one. */
+    static List<Hypothesis> ofNets(Case board, int most) {
+        return with(board, board.weigh(new BitSet()), Double.POSITIVE_INFINITY)
+                .filter(lone -> board.charges().tiesNets(lone.charged().nextSetBit(0)))
+                .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
+                .limit(most)
+                .toList();
+    }
+
+    /** The start with each fault that could pay for itself with this much. */
+    private static Stream<Hypothesis> with(Case board, Hypothesis start, double most) {
+        Charges charges = board.charges();
+        Weights weights = board.weights(start.forecast());
+        Tolerance nothing =
+                new Tolerance(Map.of(), Set.of(), board.plan().keys().size());
+        Change change = new Change();
+        Stream.Builder<Hypothesis> all = Stream.builder();
+        for (int fault = 0; fault < charges.count(); fault++) {
+            if (most + charges.logOdds(fault) > 0 && charges.canJoin(start.charged(), fault)) {
+                Forecast forecast = board.forecasts().with(start.charged(), start.forecast(), fault);
+                weights.compare(forecast, nothing, change);
+                BitSet more = (BitSet) start.charged().clone();
+                more.set(fault);
+                all.add(new Hypothesis(
+                        more,
+                        start.logPrior() + charges.logOdds(fault),
+                        forecast,
+                        start.logLikelihood() + change.cost()));
+            }
+        }
+        return all.build();
+    }
+}
