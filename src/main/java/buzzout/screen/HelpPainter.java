@@ -34,12 +34,13 @@ final class HelpPainter {
         String title = "How a session goes";
         String log = view.setting().log().map(path -> "Log: " + path).orElse("");
         boolean fits = pen.width(title) + pen.width(log) + 8 <= pen.columns();
-        Heading.paint(pen.row(0), title, fits ? log : "");
+        Heading.paint(pen.row(0), fits ? title : log, fits ? log : "");
         int row = 1;
         for (String line : pen.wrap(String.join(" ", COURSE), pen.columns() - 2, 0)) {
             pen.put(1, row++, line, Ink.PLAIN);
         }
-        Pen table = pen.part(0, row + 1, pen.columns(), pen.rows() - row - 1);
+        row += pen.rows() - row > STROKES.size() + 3 ? 1 : 0;
+        Pen table = pen.part(0, row, pen.columns(), pen.rows() - row);
         Pen left = table.part(0, 0, STROKE_COLUMN, table.rows());
         Heading.paint(left, "Marks", "");
         row = 1;
@@ -63,7 +64,6 @@ final class HelpPainter {
             right.put(1, row + 1, "R C", Ink.STRONG);
             right.put(10, row + 1, "touch its row or column joint", Ink.PLAIN);
         }
-        table.put(1, table.rows() - 1, fits ? "" : log, Ink.PLAIN);
     }
 
     private static String meaning(KeyState state) {
