@@ -7,8 +7,6 @@ import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
-import buzzout.session.Action;
-import buzzout.session.Event;
 import buzzout.session.KeyState;
 import buzzout.session.Session;
 import java.util.EnumSet;
@@ -56,7 +54,7 @@ class LinkFaultsTest {
             assertTrue(lost >= UNPLUGS, "each is told, and then why it cannot be opened: " + lost);
             assertEquals(UNPLUGS + 1, found);
             assertEquals(Play.times(play.events()).stream().sorted().toList(), Play.times(play.events()));
-            Session session = session(play);
+            Session session = play.session();
             assertEquals(
                     Set.of(),
                     others(session, EnumSet.of(KeyState.GOOD, KeyState.UNTESTED)),
@@ -93,20 +91,6 @@ class LinkFaultsTest {
                             + " events; no probe found | sent - 1 = counted%n",
                     device.garbage(), garbled, play.events().size());
         }
-    }
-
-    private Session session(Play play) {
-        Session session = Session.of(plan);
-        boolean quiet = false;
-        long millis = 0;
-        for (ProbeEvent event : play.events()) {
-            session = session.after(new Event.FromProbe(millis++, event));
-            if (!quiet && event instanceof ProbeEvent.WholeState) {
-                session = session.after(new Event.ByPerson(millis++, new Action.QuietCheckDone()));
-                quiet = true;
-            }
-        }
-        return session;
     }
 
     private static Set<KeyState> others(Session session, Set<KeyState> allowed) {

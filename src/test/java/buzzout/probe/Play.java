@@ -3,6 +3,9 @@ package buzzout.probe;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import buzzout.circuit.Pairs;
+import buzzout.session.Action;
+import buzzout.session.Event;
+import buzzout.session.Session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
@@ -22,6 +25,21 @@ final class Play implements AutoCloseable {
 
     List<ProbeEvent> events() {
         return events;
+    }
+
+    /** The session that these events make, its quiet check over with the first whole state. */
+    Session session() {
+        Session session = Session.of(TestBoard.plan());
+        boolean quiet = false;
+        long millis = 0;
+        for (ProbeEvent event : events) {
+            session = session.after(new Event.FromProbe(millis++, event));
+            if (!quiet && event instanceof ProbeEvent.WholeState) {
+                session = session.after(new Event.ByPerson(millis++, new Action.QuietCheckDone()));
+                quiet = true;
+            }
+        }
+        return session;
     }
 
     void pass(int millis) throws InterruptedException {

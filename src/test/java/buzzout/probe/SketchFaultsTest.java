@@ -7,8 +7,6 @@ import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.e2e.Needs;
 import buzzout.plan.Key;
-import buzzout.session.Action;
-import buzzout.session.Event;
 import buzzout.session.KeyState;
 import buzzout.session.Session;
 import java.io.IOException;
@@ -71,7 +69,7 @@ class SketchFaultsTest {
                 bench.release(key);
                 play.untilNow(Pairs.NONE);
             }
-            Session session = session(play);
+            Session session = play.session();
             assertEquals(
                     keys.size(),
                     session.count(KeyState.GOOD) + session.count(KeyState.UNTESTED),
@@ -101,7 +99,7 @@ class SketchFaultsTest {
             bench.press(TestBoard.key("K3"));
             play.untilNow(Pairs.of(
                     new Pair(TestBoard.key("K3").row(), TestBoard.key("K3").column())));
-            Session session = session(play);
+            Session session = play.session();
             assertEquals(
                     12, session.count(KeyState.GOOD) + session.count(KeyState.UNTESTED), session.states()::toString);
             assertTrue(told(play) + lost(play) > 0);
@@ -136,7 +134,7 @@ class SketchFaultsTest {
                             + " counted as lost; bench: " + bench.stats(),
                     "told and counted are at least what changed");
             assertTrue(told(play) - 1 + lost(play) >= 2L * taps, taps + " taps: " + play.events());
-            Session session = session(play);
+            Session session = play.session();
             assertEquals(
                     keys.size(),
                     session.count(KeyState.GOOD) + session.count(KeyState.UNTESTED),
@@ -162,19 +160,5 @@ class SketchFaultsTest {
         return play.events().stream()
                 .mapToLong(event -> event instanceof ProbeEvent.Lost lost ? lost.changes() : 0)
                 .sum();
-    }
-
-    private static Session session(Play play) {
-        Session session = Session.of(TestBoard.plan());
-        boolean quiet = false;
-        long millis = 0;
-        for (ProbeEvent event : play.events()) {
-            session = session.after(new Event.FromProbe(millis++, event));
-            if (!quiet && event instanceof ProbeEvent.WholeState) {
-                session = session.after(new Event.ByPerson(millis++, new Action.QuietCheckDone()));
-                quiet = true;
-            }
-        }
-        return session;
     }
 }
