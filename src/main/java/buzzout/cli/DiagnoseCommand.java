@@ -82,7 +82,7 @@ final class DiagnoseCommand implements Callable<Integer> {
     }
 
     private void say(Weighed weighed) {
-        weighed.file.problems().forEach(problem -> surroundings.console().complain(problem.toString()));
+        LogReading.sayProblems(surroundings, weighed.file);
         boolean many = logs.size() > 1;
         if (json) {
             surroundings.console().say(DiagnosisJson.of(weighed.name, weighed.outcome, weighed.file.problems()));

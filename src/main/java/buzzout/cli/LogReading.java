@@ -2,7 +2,6 @@ package buzzout.cli;
 
 import buzzout.journal.JournalReader;
 import buzzout.journal.LogFile;
-import buzzout.journal.LogProblem;
 
 /** Reads logs for commands, and says what could not be used of them. */
 final class LogReading {
@@ -10,9 +9,11 @@ final class LogReading {
 
     static LogFile read(Surroundings surroundings, String name) throws Failure {
         LogFile file = JournalReader.read(surroundings.resolve(name));
-        for (LogProblem problem : file.problems()) {
-            surroundings.console().complain(problem.toString());
-        }
+        sayProblems(surroundings, file);
         return file;
+    }
+
+    static void sayProblems(Surroundings surroundings, LogFile file) {
+        file.problems().forEach(problem -> surroundings.console().complain(problem.toString()));
     }
 }

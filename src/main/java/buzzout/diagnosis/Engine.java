@@ -279,18 +279,15 @@ public final class Engine {
             return new First(best, !isOneMore(best));
         }
         if (!glanced.charged().equals(explanation.charged())) {
-            Hypothesis found = explain(thinned(glanced), Search.Taste.WHOLE, HEAVIEST_FIRST, effort);
-            best = found.score() > best.score() ? found : best;
+            best = better(best, explain(thinned(glanced), Search.Taste.WHOLE, HEAVIEST_FIRST, effort));
         }
         if (exhaustive.isPresent()) {
-            Hypothesis found = explain(exhaustive.get().best(), Search.Taste.WHOLE, HEAVIEST_FIRST, effort);
-            best = found.score() > best.score() ? found : best;
+            best = better(best, explain(exhaustive.get().best(), Search.Taste.WHOLE, HEAVIEST_FIRST, effort));
         }
         Hypothesis nothing = board.weigh(new BitSet());
         for (Search.Taste taste : Search.Taste.values()) {
             for (Comparator<Map.Entry<Term, Double>> order : List.of(HEAVIEST_FIRST, HEAVIEST_FIRST.reversed())) {
-                Hypothesis found = explain(nothing, taste, order, effort);
-                best = found.score() > best.score() ? found : best;
+                best = better(best, explain(nothing, taste, order, effort));
             }
         }
         // Where each answer is some key's, no term says which fault would account for it.
@@ -301,10 +298,13 @@ public final class Engine {
     private Hypothesis orFromLone(Hypothesis start, Effort effort) {
         Hypothesis best = start;
         for (Hypothesis lone : OneMore.ofNets(board, MOST_LONE)) {
-            Hypothesis found = explain(lone, Search.Taste.WHOLE, HEAVIEST_FIRST, effort.inBrief());
-            best = found.score() > best.score() ? found : best;
+            best = better(best, explain(lone, Search.Taste.WHOLE, HEAVIEST_FIRST, effort.inBrief()));
         }
         return best;
+    }
+
+    private static Hypothesis better(Hypothesis best, Hypothesis found) {
+        return found.score() > best.score() ? found : best;
     }
 
     /** With whatever faults pay for themselves, and without those that no longer do. */
@@ -353,10 +353,9 @@ public final class Engine {
         Hypothesis best = Search.best(board, start, Set.of(term), taste, effort);
         for (Set<Term> alike : Alike.terms(board, start, term)) {
             Hypothesis found = Search.best(board, start, alike, taste, effort);
-            best = found.score() > best.score() ? found : best;
+            best = better(best, found);
             if (effort.thorough() && alike.size() >= Disguise.FEWEST_TERMS && !isClean(start, best, alike)) {
-                Hypothesis pair = Disguise.best(board, start, alike);
-                best = pair.score() > best.score() ? pair : best;
+                best = better(best, Disguise.best(board, start, alike));
             }
         }
         return best;

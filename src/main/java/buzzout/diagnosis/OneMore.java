@@ -3,8 +3,7 @@ package buzzout.diagnosis;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -38,24 +37,14 @@ final class OneMore {
     /** The start with each fault that could pay for itself with this much. */
     private static Stream<Hypothesis> with(Case board, Hypothesis start, double most) {
         Charges charges = board.charges();
-        Weights weights = board.weights(start.forecast());
-        Tolerance nothing =
-                new Tolerance(Map.of(), Set.of(), board.plan().keys().size());
-        Change change = new Change();
-        Stream.Builder<Hypothesis> all = Stream.builder();
-        for (int fault = 0; fault < charges.count(); fault++) {
-            if (most + charges.logOdds(fault) > 0 && charges.canJoin(start.charged(), fault)) {
-                Forecast forecast = board.forecasts().with(start.charged(), start.forecast(), fault);
-                weights.compare(forecast, nothing, change);
-                BitSet more = (BitSet) start.charged().clone();
-                more.set(fault);
-                all.add(new Hypothesis(
-                        more,
-                        start.logPrior() + charges.logOdds(fault),
-                        forecast,
-                        start.logLikelihood() + change.cost()));
-            }
-        }
-        return all.build();
+        return IntStream.range(0, charges.count())
+                .filter(fault -> most + charges.logOdds(fault) > 0 && charges.canJoin(start.charged(), fault))
+                .mapToObj(fault -> board.with(start, only(fault)));
+    }
+
+    private static BitSet only(int fault) {
+        BitSet only = new BitSet();
+        only.set(fault);
+        return only;
     }
 }
