@@ -291,7 +291,8 @@ public final class Engine {
             }
         }
         // Where each answer is some key's, no term says which fault would account for it.
-        return new First(board.ledger().matchesAnswers() ? grown(orFromLone(best, effort)) : best, false);
+        return new First(
+                board.ledger().matchesAnswers() ? retied(grown(orFromLone(best, effort)), effort) : best, false);
     }
 
     /** The best, or what explains better from one fault on that ties or exchanges nets. */
@@ -299,6 +300,15 @@ public final class Engine {
         Hypothesis best = start;
         for (Hypothesis lone : OneMore.ofNets(board, MOST_LONE)) {
             best = better(best, explain(lone, Search.Taste.WHOLE, HEAVIEST_FIRST, effort.inBrief()));
+        }
+        return best;
+    }
+
+    /** The best, or what explains better from one more fault on that ties or exchanges nets of its faults. */
+    private Hypothesis retied(Hypothesis start, Effort effort) {
+        Hypothesis best = start;
+        for (Hypothesis other : Retied.of(board, start, MOST_LONE)) {
+            best = better(best, explain(other, Search.Taste.WHOLE, HEAVIEST_FIRST, effort.inBrief()));
         }
         return best;
     }

@@ -26,6 +26,7 @@ final class Search {
     private static final double RECOVERED = 0.9;
 
     private static final int MOST_ADDED = 3;
+    private static final BitSet NONE = new BitSet();
 
     /**
      * What a search found.
@@ -44,7 +45,9 @@ final class Search {
         /** The one that accounts best for everything. */
         WHOLE,
         /** One with fewest faults. */
-        FEWEST
+        FEWEST,
+        /** One of faults that last: a joint that comes and goes explains too much, and hides what they explain better. */
+        LASTING
     }
 
     private record Branch(Hypothesis hypothesis, double owed, double bound) {}
@@ -53,6 +56,7 @@ final class Search {
     private final Hypothesis base;
     private final Set<Term> focus;
     private final double logThreshold;
+    private final BitSet barred;
     private final Tolerance tolerance;
     private final double likeliest;
     private final List<Branch> weighed = new ArrayList<>();
@@ -61,11 +65,12 @@ final class Search {
             new PriorityQueue<>(Comparator.comparingDouble(Branch::bound).reversed());
     private double best = Double.NEGATIVE_INFINITY;
 
-    private Search(Case board, Hypothesis base, Set<Term> focus, double logThreshold) {
+    private Search(Case board, Hypothesis base, Set<Term> focus, double logThreshold, BitSet barred) {
         this.board = board;
         this.base = base;
         this.focus = focus;
         this.logThreshold = logThreshold;
+        this.barred = barred;
         likeliest = board.charges().likeliestLogOdds();
         Map<Term, Double> costs = board.costs(base);
         tolerance = new Tolerance(costs, focus, board.plan().keys().size());
@@ -86,7 +91,8 @@ final class Search {
 
     /** The best explanation of the focus. */
     static Hypothesis best(Case board, Hypothesis base, Set<Term> focus, Taste taste, Effort effort) {
-        Search search = new Search(board, base, focus, 0);
+        BitSet barred = taste == Taste.LASTING ? board.charges().loose() : NONE;
+        Search search = new Search(board, base, focus, 0, barred);
         search.run(focus.size() == 1 ? effort.forOne() : effort.forAll(), effort.isOverdue());
         if (taste == Taste.FEWEST) {
             return search.weighed.stream()
@@ -103,7 +109,7 @@ final class Search {
 
     /** Every explanation of the focus that is not far less probable than the best; one of them is known. */
     static Result all(Case board, Hypothesis base, Set<Term> focus, Hypothesis known, Effort effort) {
-        Search search = new Search(board, base, focus, LOG_THRESHOLD);
+        Search search = new Search(board, base, focus, LOG_THRESHOLD, NONE);
         search.seen.add(new SetOfFaults(known.charged()));
         search.add(known, search.owed(board.costs(known)));
         search.run(effort.forAll(), effort.isOverdue());
@@ -158,6 +164,7 @@ final class Search {
         double cut = best + logThreshold;
         Change change = new Change();
         BitSet candidates = suspicion.candidates();
+        candidates.andNot(barred);
         for (int fault = candidates.nextSetBit(0); fault >= 0; fault = candidates.nextSetBit(fault + 1)) {
             double prior = hypothesis.logPrior() + board.charges().logOdds(fault);
             double bestCase =
