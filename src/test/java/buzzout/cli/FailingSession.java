@@ -13,7 +13,7 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -49,7 +49,7 @@ final class FailingSession {
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
         Surroundings surroundings = new Surroundings(
-                new Console(out, err), System.in, Path.of(""), Clock.systemUTC(), System.getenv(), true);
+                new Console(out, err), System.in, Path.of(""), OffsetDateTime::now, System.getenv(), true);
         System.exit(hold(surroundings, Canvas.TERMINAL, Failing.valueOf(arguments[0])));
     }
 
