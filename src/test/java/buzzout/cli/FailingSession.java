@@ -26,6 +26,8 @@ final class FailingSession {
     enum Failing {
         /** Takes events into the session. */
         TAKING,
+        /** Puts on the disk what was taken in. */
+        SYNCING,
         /** Weighs the evidence. */
         WEIGHING,
         /** Talks to the probe. */
@@ -132,9 +134,15 @@ final class FailingSession {
         }
 
         @Override
-        boolean weigh() {
+        void sync() {
+            failing.strike(Failing.SYNCING);
+            super.sync();
+        }
+
+        @Override
+        void glance() {
             failing.strike(Failing.WEIGHING);
-            return super.weigh();
+            super.glance();
         }
     }
 
