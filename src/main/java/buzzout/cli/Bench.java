@@ -19,7 +19,7 @@ import java.util.concurrent.TimeUnit;
 /**
  * A session as it happens: each event goes into the journal, then into the session. Where the journal cannot be written,
  * the session goes on, and what is unwritten is tried again. One thread gives it events, one may weigh the evidence
- * meanwhile, and any may ask what is known now.
+ * meanwhile, one see to the disk, and any may ask what is known now.
  */
 class Bench {
     private final Journal journal;
@@ -29,6 +29,9 @@ class Bench {
     private final List<Event> unwritten = new ArrayList<>();
     private final Semaphore news = new Semaphore(0);
     private volatile Snapshot now;
+    /** Why something written may never have reached the disk, since it first did not. */
+    private volatile Optional<LogNotWritten> unsafe = Optional.empty();
+
     private Evidence weighed = Evidence.NONE;
     private List<Action> afterQuietCheck;
 
@@ -59,15 +62,15 @@ class Bench {
         }
     }
 
-    /** Takes events in; then they are on the disk, or a warning says that they are not, and why. */
+    /** Takes events in; then they are in the log's file, or a warning says that they are not, and why. */
     void take(List<Event> events) {
         if (events.isEmpty()) {
             return;
         }
-        show(events, written(events).map(LogNotWritten::sentence));
+        show(events, written(events).or(() -> unsafe).map(LogNotWritten::sentence));
     }
 
-    /** Puts events on the disk that no session takes in any more; what could not be written is tried again. */
+    /** Writes down events that no session takes in any more; what could not be written is tried again. */
     void onlyWrite(List<Event> events) {
         if (!events.isEmpty()) {
             written(events);
@@ -102,21 +105,45 @@ class Bench {
         calling.due(now.session(), nowMillis).ifPresent(call -> take(List.of(new Event.ByPerson(nowMillis, call))));
     }
 
-    /**
-     * Weighs the evidence, where there is any that is new: at a glance first, then as thoroughly as time allows. Says
-     * whether all that is in the session is weighed.
-     */
-    boolean weigh() {
+    /** Has the system put on the disk what was written; no press waits for that. */
+    void sync() {
+        try {
+            journal.sync();
+        } catch (LogNotWritten e) {
+            unsafe = Optional.of(e);
+            synchronized (this) {
+                now = new Snapshot(now.session(), now.diagnosis(), now.events(), Optional.of(e.sentence()));
+            }
+            news.release();
+        }
+    }
+
+    /** Weighs the evidence at a glance, where there is any that is new. */
+    void glance() {
         Evidence evidence = now.session().evidence();
         if (!evidence.equals(weighed)) {
             weighed = evidence;
             show(engine.glance(evidence));
         }
+    }
+
+    /**
+     * Weighs as thoroughly as is needed what was glanced at, unless something new comes meanwhile. Says whether all that
+     * is in the session is weighed.
+     */
+    boolean ponder() {
+        Evidence evidence = weighed;
         if (engine.isRough()) {
             engine.ponder(evidence, () -> !now.session().evidence().equals(evidence))
                     .ifPresent(this::show);
         }
         return now.session().evidence().equals(evidence) && !engine.isRough();
+    }
+
+    /** Both. */
+    boolean weigh() {
+        glance();
+        return ponder();
     }
 
     private void show(Diagnosis diagnosis) {
@@ -126,8 +153,16 @@ class Bench {
         news.release();
     }
 
-    /** Tries once more to write down what could not be written. */
+    /** Tries once more to write down what could not be written, and puts everything on the disk. */
     void finish() throws LogNotWritten {
+        write();
+        journal.sync();
+        if (unsafe.isPresent()) {
+            throw unsafe.get();
+        }
+    }
+
+    private void write() throws LogNotWritten {
         if (!unwritten.isEmpty()) {
             journal.append(unwritten);
             unwritten.clear();
@@ -137,7 +172,7 @@ class Bench {
     private Optional<LogNotWritten> written(List<Event> events) {
         unwritten.addAll(events);
         try {
-            finish();
+            write();
             return Optional.empty();
         } catch (LogNotWritten e) {
             return Optional.of(e);

@@ -23,10 +23,17 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 
-/** A bench in real time: one queue of what the probe and the person did, one thread that takes it in, and one that weighs it. */
+/**
+ * A bench in real time: one queue of what the probe and the person did, one thread that takes it in, one that puts it on
+ * the disk, and one that weighs it.
+ */
 final class LiveBench implements Source {
     private static final int MILLIS_A_LOOK = 50;
     private static final int MOST_AT_ONCE = 1_000;
+    /** No more often is a frame drawn; a key that chatters would have the evidence weighed without end. */
+    private static final int MILLIS_BETWEEN_GLANCES = 8;
+    /** So long the hands rest before a thorough look is worth its beginning. */
+    private static final int MILLIS_AT_REST = 15;
 
     private final Bench bench;
     private final BoardHands hands;
@@ -35,8 +42,10 @@ final class LiveBench implements Source {
     private final Past past;
     private final long startNanos = System.nanoTime();
     private final Semaphore unweighed = new Semaphore(0);
+    private final Semaphore unsynced = new Semaphore(0);
     private final Thread taking = new Thread(guarded(this::takeAll), "bench");
     private final Thread weighing = new Thread(guarded(this::weighAll), "diagnosis");
+    private final Thread syncing = new Thread(guarded(this::syncAll), "disk");
     private final AtomicLong given = new AtomicLong();
     private final AtomicLong taken = new AtomicLong();
     private volatile Optional<Throwable> failure = Optional.empty();
@@ -48,6 +57,7 @@ final class LiveBench implements Source {
         this.hands = hands;
         taking.setDaemon(true);
         weighing.setDaemon(true);
+        syncing.setDaemon(true);
     }
 
     /** Starts to take events in; the hands do to a simulated board what the person asks. */
@@ -60,6 +70,7 @@ final class LiveBench implements Source {
         LiveBench live = new LiveBench(bench, past, hands);
         live.taking.start();
         live.weighing.start();
+        live.syncing.start();
         return live;
     }
 
@@ -236,6 +247,7 @@ final class LiveBench implements Source {
             }
             guarded(() -> take(events)).run();
             taken.addAndGet(events.size());
+            unsynced.release();
             unweighed.release();
         }
     }
@@ -249,11 +261,23 @@ final class LiveBench implements Source {
         }
     }
 
+    private void syncAll() throws InterruptedException {
+        while (true) {
+            unsynced.acquire();
+            unsynced.drainPermits();
+            bench.sync();
+        }
+    }
+
     private void weighAll() throws InterruptedException {
         while (true) {
             unweighed.acquire();
-            unweighed.drainPermits();
-            if (bench.weigh() && isUpToDate()) {
+            do {
+                unweighed.drainPermits();
+                bench.glance();
+                Thread.sleep(MILLIS_BETWEEN_GLANCES);
+            } while (unweighed.tryAcquire(MILLIS_AT_REST, TimeUnit.MILLISECONDS));
+            if (bench.ponder() && isUpToDate()) {
                 touchCalls.afterWeighing(bench.now()).ifPresent(joint -> tell(new Action.TouchCalled(joint)));
             }
         }

@@ -12,8 +12,7 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneId;
+import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -56,7 +55,7 @@ public final class Rehearsal {
                 new Console(nowhere, nowhere),
                 InputStream.nullInputStream(),
                 folder,
-                Clock.system(ZoneId.systemDefault()),
+                OffsetDateTime::now,
                 Map.of("LANG", "C.UTF-8"),
                 false);
     }

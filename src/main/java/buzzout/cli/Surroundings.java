@@ -4,19 +4,26 @@ import buzzout.screen.BoardScreen;
 import java.io.InputStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * What a command may touch of the world outside.
  *
  * @param folder where relative paths start
+ * @param clock the time here; asked only where it is needed, for time zones take a while to load
  * @param environment the environment's variables
  * @param mayDraw whether a screen may be tried on the terminal
  */
 record Surroundings(
-        Console console, InputStream in, Path folder, Clock clock, Map<String, String> environment, boolean mayDraw) {
+        Console console,
+        InputStream in,
+        Path folder,
+        Supplier<OffsetDateTime> clock,
+        Map<String, String> environment,
+        boolean mayDraw) {
     /** Why no screen can be shown, as a sentence; nothing when one can. */
     Optional<String> obstacle() {
         return mayDraw ? BoardScreen.obstacle(environment) : Optional.of("There is no terminal.");

@@ -13,11 +13,13 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * The log of a session while it is being written.
  *
- * <p>What was appended is on the disk when the method returns, so that a session survives a crash up to its last event.
+ * <p>What was appended is in the file when the method returns, so that it survives this program, whatever ends that. Not
+ * before {@link #sync} or {@link #close} is it on the disk, where it survives a power cut too.
  */
 public final class Journal implements Closeable {
     /** Sessions of one board that begin in the same second. */
@@ -26,6 +28,7 @@ public final class Journal implements Closeable {
     private final Path path;
     private final FileChannel channel;
     private final EventWriter writer;
+    private final AtomicBoolean unsynced = new AtomicBoolean();
 
     private Journal(Path path, FileChannel channel, Plan plan) {
         this.path = path;
@@ -79,6 +82,7 @@ public final class Journal implements Closeable {
         Journal journal = new Journal(path, channel, plan);
         try {
             journal.put(HeaderLine.write(header) + "\n");
+            journal.sync();
             return journal;
         } catch (IOException e) {
             channel.close();
@@ -90,12 +94,12 @@ public final class Journal implements Closeable {
         return path;
     }
 
-    /** Puts one event on the disk. */
+    /** Writes one event down. */
     public void append(Event event) throws LogNotWritten {
         append(List.of(event));
     }
 
-    /** Puts several events on the disk at the price of one. */
+    /** Writes several events down at the price of one. */
     public void append(List<Event> events) throws LogNotWritten {
         StringBuilder text = new StringBuilder();
         events.forEach(event -> text.append(writer.line(event)).append('\n'));
@@ -113,12 +117,23 @@ public final class Journal implements Closeable {
             while (bytes.hasRemaining()) {
                 channel.write(bytes);
             }
-            channel.force(false);
+            unsynced.set(true);
         } catch (IOException e) {
             if (channel.isOpen()) {
                 channel.truncate(before);
             }
             throw e;
+        }
+    }
+
+    /** Has the system put on the disk what was appended; another thread may append meanwhile. */
+    public void sync() throws LogNotWritten {
+        if (unsynced.getAndSet(false)) {
+            try {
+                channel.force(false);
+            } catch (IOException e) {
+                throw new LogNotWritten(path, e);
+            }
         }
     }
 
@@ -134,8 +149,8 @@ public final class Journal implements Closeable {
 
     @Override
     public void close() throws LogNotWritten {
-        try {
-            channel.close();
+        try (channel) {
+            sync();
         } catch (IOException e) {
             throw new LogNotWritten(path, e);
         }

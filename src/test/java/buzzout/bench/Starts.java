@@ -2,6 +2,7 @@ package buzzout.bench;
 
 import buzzout.plan.ExamplePlan;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -99,14 +100,22 @@ final class Starts {
     /** The launcher makes it in the background when it is run for the first time. */
     private void awaitArchive() throws IOException, InterruptedException {
         Path cache = folder.resolve("cache").resolve("buzzout");
-        while (true) {
-            try (Stream<Path> files = Files.exists(cache) ? Files.list(cache) : Stream.empty()) {
-                List<String> names = files.map(Path::toString).toList();
-                if (names.stream().anyMatch(name -> name.endsWith(".jsa"))) {
-                    return;
-                }
-            }
+        while (!isMade(cache)) {
             Thread.sleep(100);
+        }
+    }
+
+    /** The launcher moves the archive out of where it is being made. */
+    private static boolean isMade(Path cache) throws IOException {
+        if (!Files.exists(cache)) {
+            return false;
+        }
+        try (Stream<Path> files = Files.walk(cache)) {
+            List<String> names =
+                    files.map(file -> file.getFileName().toString()).toList();
+            return names.contains("archive") && !names.contains("making");
+        } catch (UncheckedIOException e) {
+            return false;
         }
     }
 }

@@ -10,15 +10,19 @@ import buzzout.journal.Journal;
 import buzzout.journal.JournalReader;
 import buzzout.journal.LogNotWritten;
 import buzzout.journal.SessionLog;
+import buzzout.journal.Unsyncable;
 import buzzout.probe.Identity;
 import buzzout.probe.ProbeEvent;
 import buzzout.session.Event;
 import buzzout.session.KeyState;
 import buzzout.session.Stage;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class BenchTest {
@@ -79,6 +83,20 @@ class BenchTest {
         assertEquals(Stage.PRESSING, bench.now().session().stage());
         String warning = bench.now().warning().orElseThrow();
         assertTrue(warning.startsWith("cannot write the session log " + folder), warning);
+        assertThrows(LogNotWritten.class, bench::finish);
+    }
+
+    @Test
+    @DisabledOnOs(value = OS.WINDOWS, disabledReason = "its devices cannot be written to like files")
+    void a_disk_that_may_have_lost_something_is_told_of_to_the_end() throws IOException {
+        Bench bench = begun(Unsyncable.journal());
+        assertEquals(Optional.empty(), bench.now().warning());
+        bench.sync();
+        String warning = bench.now().warning().orElseThrow();
+        assertTrue(warning.startsWith("cannot write the session log /dev/null"), warning);
+        bench.sync();
+        take(bench, 1_000, new ProbeEvent.Closed(1_000_000, ESC));
+        assertEquals(Optional.of(warning), bench.now().warning());
         assertThrows(LogNotWritten.class, bench::finish);
     }
 

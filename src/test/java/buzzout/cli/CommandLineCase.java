@@ -9,9 +9,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -34,9 +32,10 @@ record CommandLineCase(Path folder) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         Console console = new Console(new PrintWriter(out), new PrintWriter(err));
-        Clock clock = Clock.fixed(Instant.parse("2026-11-25T10:14:05Z"), ZoneOffset.ofHours(1));
+        OffsetDateTime time = OffsetDateTime.parse("2026-11-25T11:14:05+01:00");
         InputStream in = new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8));
-        Surroundings surroundings = new Surroundings(console, in, folder, clock, Map.of("LANG", "en_GB.UTF-8"), false);
+        Surroundings surroundings =
+                new Surroundings(console, in, folder, () -> time, Map.of("LANG", "en_GB.UTF-8"), false);
         int status = Program.run(surroundings, arguments);
         return new Result(status, plain(out), plain(err));
     }

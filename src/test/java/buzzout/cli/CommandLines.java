@@ -4,7 +4,7 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Path;
-import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.Map;
 
 /** Command lines in this process whose output goes nowhere, for benchmarks. */
@@ -19,7 +19,7 @@ public final class CommandLines {
                         new Console(nowhere, nowhere),
                         InputStream.nullInputStream(),
                         folder,
-                        Clock.systemUTC(),
+                        OffsetDateTime::now,
                         Map.of("LANG", "C.UTF-8"),
                         false),
                 arguments);

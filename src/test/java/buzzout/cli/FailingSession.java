@@ -13,7 +13,7 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -26,6 +26,8 @@ final class FailingSession {
     enum Failing {
         /** Takes events into the session. */
         TAKING,
+        /** Puts on the disk what was taken in. */
+        SYNCING,
         /** Weighs the evidence. */
         WEIGHING,
         /** Talks to the probe. */
@@ -49,7 +51,7 @@ final class FailingSession {
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
         Surroundings surroundings = new Surroundings(
-                new Console(out, err), System.in, Path.of(""), Clock.systemUTC(), System.getenv(), true);
+                new Console(out, err), System.in, Path.of(""), OffsetDateTime::now, System.getenv(), true);
         System.exit(hold(surroundings, Canvas.TERMINAL, Failing.valueOf(arguments[0])));
     }
 
@@ -132,9 +134,15 @@ final class FailingSession {
         }
 
         @Override
-        boolean weigh() {
+        void sync() {
+            failing.strike(Failing.SYNCING);
+            super.sync();
+        }
+
+        @Override
+        void glance() {
             failing.strike(Failing.WEIGHING);
-            return super.weigh();
+            super.glance();
         }
     }
 

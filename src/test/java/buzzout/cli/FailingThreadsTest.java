@@ -12,7 +12,7 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
-import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -42,7 +42,7 @@ class FailingThreadsTest {
         StringWriter err = new StringWriter();
         Console console = new Console(new PrintWriter(out), new PrintWriter(err));
         Surroundings surroundings =
-                new Surroundings(console, InputStream.nullInputStream(), folder, Clock.systemUTC(), Map.of(), false);
+                new Surroundings(console, InputStream.nullInputStream(), folder, OffsetDateTime::now, Map.of(), false);
         assertEquals(Status.INTERNAL, FailingSession.hold(surroundings, Canvas.NONE, failing));
         assertTrue(err.toString().matches(MESSAGE), err.toString());
         everythingIsInTheLog();
@@ -89,7 +89,7 @@ class FailingThreadsTest {
         StringWriter err = new StringWriter();
         Console console = new Console(new PrintWriter(new StringWriter()), new PrintWriter(err));
         Surroundings surroundings =
-                new Surroundings(console, InputStream.nullInputStream(), folder, Clock.systemUTC(), Map.of(), false);
+                new Surroundings(console, InputStream.nullInputStream(), folder, OffsetDateTime::now, Map.of(), false);
         assertEquals(Status.INTERNAL, Program.failed(surroundings, new OutOfMemoryError("on purpose")));
         assertTrue(
                 err.toString()

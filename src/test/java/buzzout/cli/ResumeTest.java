@@ -25,7 +25,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -160,6 +160,6 @@ class ResumeTest {
 
     private Surroundings surroundings() {
         Console console = new Console(new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()));
-        return new Surroundings(console, InputStream.nullInputStream(), folder, Clock.systemUTC(), Map.of(), false);
+        return new Surroundings(console, InputStream.nullInputStream(), folder, OffsetDateTime::now, Map.of(), false);
     }
 }

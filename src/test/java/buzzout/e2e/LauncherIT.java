@@ -8,9 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -57,7 +55,7 @@ class LauncherIT {
                 folder.toRealPath() + "/buzzout.jar is missing: keep it beside the launcher.\n",
                 said(70, Map.of(), lonely.toString()));
         Path tools = Files.createDirectories(folder.resolve("tools"));
-        for (String tool : new String[] {"sh", "dirname", "readlink"}) {
+        for (String tool : new String[] {"sh", "readlink"}) {
             Files.createSymbolicLink(tools.resolve(tool), Path.of("/usr/bin", tool));
         }
         assertEquals(
@@ -88,7 +86,7 @@ class LauncherIT {
                 0,
                 Map.of(),
                 java,
-                "-XX:+UseSerialGC",
+                "-XX:+UseG1GC",
                 "-XX:SharedArchiveFile=" + archive,
                 "-Xlog:class+load",
                 "-jar",
@@ -99,22 +97,19 @@ class LauncherIT {
         assertTrue(archive.toFile().setWritable(true));
         Files.writeString(archive, "spoilt");
         assertEquals(first, said(0, environment, LAUNCHER.toString(), "--version"));
+        while (Files.size(archive()) < 1_000_000) {
+            Thread.sleep(100);
+        }
     }
 
     /** The one that is being made in the background, once it is there. */
     private Path archive() throws IOException, InterruptedException {
-        Path ours = folder.resolve("my cache").resolve("buzzout");
-        while (true) {
-            if (Files.isDirectory(ours)) {
-                try (Stream<Path> files = Files.list(ours)) {
-                    List<Path> all = files.toList();
-                    if (all.size() == 1 && all.get(0).toString().endsWith(".jsa")) {
-                        return all.get(0);
-                    }
-                }
-            }
+        String jar = LAUNCHER.toRealPath().resolveSibling("buzzout.jar").toString();
+        Path ofJar = folder.resolve("my cache").resolve("buzzout/classes" + jar);
+        while (!Files.exists(ofJar.resolve("archive")) || Files.exists(ofJar.resolve("making"))) {
             Thread.sleep(100);
         }
+        return ofJar.resolve("archive");
     }
 
     @Test
