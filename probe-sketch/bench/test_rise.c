@@ -5,7 +5,7 @@
 #include <string.h>
 
 /** A turn of the loop that looks at the pin, and how soon after the release it looks first; in cycles. */
-enum { TURN = 8, FIRST_LOOK = 10 };
+enum { TURN = 8, FIRST_LOOK = 6 };
 
 static controller *with_rise(int cycles) {
     char wiring[60];
@@ -41,7 +41,7 @@ static void tells_each_rise_within_a_turn_of_its_loop(void) {
 static void tells_the_shortest_that_it_can_see(void) {
     controller *c = with_rise(0);
     double first = told(c, "rise 1", "ok rise 1 %lu");
-    check(first > 0 && first <= FIRST_LOOK + TURN, "a rise before the first look is told as at that look");
+    check(first > 0 && first <= FIRST_LOOK + 2, "a rise before the first look is told as at that look");
     dialogue_end(c);
 }
 
