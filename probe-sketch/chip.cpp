@@ -1,6 +1,7 @@
 #include "chip.h"
 
 #include <avr/power.h>
+#include <util/delay_basic.h>
 #include <util/atomic.h>
 
 #ifdef USBCON
@@ -40,6 +41,30 @@ void begin() {
     stopLights();
     TCCR1A = 0;
     TCCR1B = _BV(CS10);
+}
+
+uint16_t rise(Pin pin, uint16_t most) {
+    // One look at the pin and the next are a turn of the loop apart. So it rises several times, and each time the looks
+    // begin three cycles later, until they have come at every cycle of a turn: the earliest high is the truest. An
+    // interrupt can only make one of them late.
+    constexpr uint8_t TURN = 8;
+    // Ticks that pass besides, from the clock to the release and from seeing it high to the clock; bench/test_rise.c holds
+    // it to that.
+    constexpr uint8_t UNSEEN = 17;
+    uint16_t best = most + 1;
+    for (uint8_t phase = 1; phase <= TURN; phase++) {
+        driveLow(pin);
+        delayMicroseconds(5);
+        uint16_t start = ticks();
+        pullUp(pin);
+        _delay_loop_1(phase);
+        for (uint16_t left = most / TURN; !(*pin.pinRegister & pin.bit); left--) {
+            if (left == 0) return best;
+        }
+        uint16_t took = ticks() - start - UNSEEN;
+        if (took < best) best = took;
+    }
+    return best;
 }
 
 void stopLights() {

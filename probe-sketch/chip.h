@@ -87,12 +87,13 @@ void begin();
 /** Stops the core's USB lights, which would drive two of the pins high behind the sketch's back. */
 void stopLights();
 
-// Going low passes through a floating input, never through a driven high, and so does coming back.
-inline void pullUp(const Pin &pin) {
+// Going low passes through a floating input, never through a driven high, and so does coming back. Always inline: in the
+// sweep each call would cost dearly.
+__attribute__((always_inline)) inline void pullUp(const Pin &pin) {
     pin.pinRegister[1] &= ~pin.bit;
     pin.pinRegister[2] |= pin.bit;
 }
-inline void driveLow(const Pin &pin) {
+__attribute__((always_inline)) inline void driveLow(const Pin &pin) {
     pin.pinRegister[2] &= ~pin.bit;
     pin.pinRegister[1] |= pin.bit;
 }
@@ -124,4 +125,7 @@ inline uint16_t ticks() { return TCNT1; }
 constexpr uint16_t TICKS_PER_MICRO = F_CPU / 1000000UL;
 // A pin is driven at least so much before ticks() can be asked, and read so much after: a part of its settle.
 constexpr uint16_t TICKS_UNSEEN = 8;
+
+/** How many ticks a pin takes to read high after it was held low and let go; more than the given most when it does not. */
+uint16_t rise(Pin pin, uint16_t most);
 }  // namespace chip

@@ -9,7 +9,7 @@
 namespace probe {
 static constexpr uint32_t PROTOCOL = 1;
 #define SKETCH_VERSION "0.1.0"
-static constexpr uint16_t LONGEST_SETTLE = 1000;
+static constexpr uint16_t LONGEST_SETTLE = 1000;  // twice Sweep::LONGEST_RISE
 static constexpr uint16_t BEAT_MILLIS = 250;
 static constexpr uint8_t BYTES_AT_ONCE = 8;
 
@@ -95,10 +95,26 @@ static void add(uint8_t fields) {
 
 static void settle() {
     uint32_t micros;
-    if (!readNumber(in.field(1), LONGEST_SETTLE, micros) || micros == 0) return no(PSTR("settle"), PSTR("range"));
+    if (same(in.field(1), PSTR("auto"))) {
+        if (sweep.pins() == 0) return no(PSTR("settle"), PSTR("empty"));
+        micros = sweep.measuredSettle();
+    } else if (!readNumber(in.field(1), LONGEST_SETTLE, micros) || micros == 0) return no(PSTR("settle"), PSTR("range"));
     sweep.settle(micros);
     ok(PSTR("settle"));
     out.number(micros);
+}
+
+static void rise() {
+    uint32_t index;
+    if (!readNumber(in.field(1), 255, index) || index >= sweep.pins()) return no(PSTR("rise"), PSTR("index"));
+    uint16_t ticks = sweep.rise(index);
+    if (ticks > Sweep::LONGEST_RISE) {
+        no(PSTR("rise"), PSTR("low"));
+        return out.number(index);
+    }
+    ok(PSTR("rise"));
+    out.number(index);
+    out.number((uint32_t)ticks * 1000 / chip::TICKS_PER_MICRO);
 }
 
 static void go() {
@@ -133,6 +149,9 @@ static void answerLine() {
     } else if (same(verb, PSTR("settle"))) {
         if (fields != 2) return no(PSTR("settle"), PSTR("fields"));
         settle();
+    } else if (same(verb, PSTR("rise"))) {
+        if (fields != 2) return no(PSTR("rise"), PSTR("fields"));
+        rise();
     } else if (same(verb, PSTR("forget"))) {
         if (fields != 1) return no(PSTR("forget"), PSTR("fields"));
         stop();

@@ -40,6 +40,16 @@ void Sweep::letGoFrom(uint8_t first) {
     }
 }
 
+uint16_t Sweep::measuredSettle() const {
+    constexpr uint16_t LEAST = 5;
+    uint16_t slowest = LEAST * chip::TICKS_PER_MICRO / 2;
+    for (uint8_t pin = 0; pin < count; pin++) {
+        uint16_t ticks = rise(pin);
+        if (ticks > slowest && ticks <= LONGEST_RISE) slowest = ticks;
+    }
+    return (2 * slowest + chip::TICKS_PER_MICRO - 1) / chip::TICKS_PER_MICRO;
+}
+
 static bool silence() { return false; }
 
 void Sweep::begin() {

@@ -15,6 +15,17 @@ class Sweep {
 
     void settle(uint16_t micros) { settleTicks = micros * chip::TICKS_PER_MICRO - chip::TICKS_UNSEEN; }
 
+    /** How many ticks a listed pin takes to read high once it is let go; more than the longest when it does not. */
+    uint16_t rise(uint8_t index) const { return chip::rise(list[index], LONGEST_RISE); }
+    /** So many ticks are the longest rise that a settle may be made for. */
+    static constexpr uint16_t LONGEST_RISE = 500 * chip::TICKS_PER_MICRO;
+
+    /**
+     * In micros, twice what the slowest listed pin takes to rise. Pins that conduct into each other rise together, no
+     * later than the slower would alone, so it is enough whatever is pressed. A pin that never rises does not count.
+     */
+    uint16_t measuredSettle() const;
+
     /** Learns the state that changes start from. Takes a millisecond more than a sweep, for the pull-ups to win. */
     void begin();
 

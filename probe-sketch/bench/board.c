@@ -31,6 +31,7 @@ struct board {
     int spare;            // the flying lead's pin, or -1
     int touched;          // the node that the flying lead touches, or -1
     bool betweenReadsLow;
+    double rise[PINS];    // micros, or -1
     pins low[PINS];
     pins grounded;
 };
@@ -128,6 +129,13 @@ static void add_joint(board *b, const char *net, const char *key, int node) {
     b->jointNode[joint] = node;
 }
 
+static bool read_rise(double *rise, const char *micros, char *why, size_t size) {
+    char *end;
+    *rise = strtod(micros, &end);
+    if (*end == 0 && *rise >= 0 && *rise <= 1e6) return true;
+    return snprintf(why, size, "\"%s\" is no time in microseconds up to a second", micros), false;
+}
+
 /** Takes one line of a wiring file in; false with a sentence in why. */
 static bool take_line(board *b, char *line, char *why, size_t size) {
     line[strcspn(line, "#\r\n")] = 0;
@@ -140,19 +148,20 @@ static bool take_line(board *b, char *line, char *why, size_t size) {
     if (words == 0) return true;
     const char *verb = word[0];
     bool isPin = strcmp(verb, "pin") == 0, isSpare = strcmp(verb, "spare") == 0;
-    bool isJoint = strcmp(verb, "joint") == 0;
+    bool isJoint = strcmp(verb, "joint") == 0, isRise = strcmp(verb, "rise") == 0;
     int wanted = isJoint || strcmp(verb, "switch") == 0                                            ? 4
-                 : isPin || isSpare || strcmp(verb, "wire") == 0 || strcmp(verb, "diode") == 0 ? 3
+                 : isPin || isSpare || isRise || strcmp(verb, "wire") == 0 || strcmp(verb, "diode") == 0 ? 3
                  : strcmp(verb, "ground") == 0 || strcmp(verb, "led") == 0                     ? 2
                                                                                                : 0;
     if (wanted == 0) {
-        return snprintf(why, size, "\"%s\" is none of pin, spare, joint, wire, diode, switch, ground, led", verb),
+        return snprintf(why, size, "\"%s\" is none of pin, spare, rise, joint, wire, diode, switch, ground, led", verb),
                false;
     }
     if (words != wanted) return snprintf(why, size, "%s takes %d words after it, not %d", verb, wanted - 1, words - 1), false;
-    if (isPin || isSpare) {
+    if (isPin || isSpare || isRise) {
         int pin = pin_number(word[1]);
         if (pin < 0) return snprintf(why, size, "\"%s\" is no pin; pins are named like F4", word[1]), false;
+        if (isRise) return read_rise(&b->rise[pin], word[2], why, size);
         if (b->nodeOf[pin] >= 0) return snprintf(why, size, "pin %s is joined twice; use wire for more", word[1]), false;
         b->nodeOf[pin] = named(&b->nodes, word[2], true);
         if (isSpare) b->spare = pin;
@@ -177,7 +186,7 @@ board *board_read(const char *path, bool betweenReadsLow, char *error, size_t si
     board *b = calloc(1, sizeof *b);
     if (b == NULL) abort();
     b->betweenReadsLow = betweenReadsLow;
-    for (int pin = 0; pin < PINS; pin++) b->nodeOf[pin] = -1;
+    for (int pin = 0; pin < PINS; pin++) b->nodeOf[pin] = -1, b->rise[pin] = -1;
     b->spare = b->touched = -1;
     char line[512], why[256];
     bool good = true;
@@ -244,4 +253,5 @@ bool board_pressed(const board *b, const char *key) {
 }
 
 const pins *board_low(const board *b, int driven) { return &b->low[driven]; }
+double board_rise(const board *b, int pin) { return b->rise[pin]; }
 const pins *board_grounded(const board *b) { return &b->grounded; }

@@ -35,5 +35,8 @@ void board_lift(board *b);
 const pins *board_low(const board *b, int driven);
 const pins *board_grounded(const board *b);
 
+/** How many microseconds a pin reads low after nothing pulls it down any more, or less than 0 where the file does not say. */
+double board_rise(const board *b, int pin);
+
 /** A pin's number by its data-sheet name, such as F4, or -1. */
 int pin_number(const char *name);

@@ -45,12 +45,17 @@ static pins pulled_down(controller *c) {
     return low;
 }
 
+static avr_cycle_count_t rise_of(const controller *c, int pin) {
+    double micros = board_rise(c->board, pin);
+    return micros < 0 ? c->riseCycles : (avr_cycle_count_t)(micros * (CLOCK / 1e6) + 0.5);
+}
+
 static void pins_changed(controller *c) {
     pins low = pulled_down(c);
     for (int port = 0; port < PORTS; port++) {
         uint8_t rising = c->low.port[port] & (uint8_t)~low.port[port];
         for (int bit = 0; rising >> bit; bit++) {
-            if (rising >> bit & 1) c->lowUntil[port * 8 + bit] = c->avr->cycle + c->riseCycles;
+            if (rising >> bit & 1) c->lowUntil[port * 8 + bit] = c->avr->cycle + rise_of(c, port * 8 + bit);
         }
     }
     c->low = low;

@@ -7,7 +7,7 @@
 typedef struct {
     avr_t *avr;
     board *board;
-    avr_cycle_count_t riseCycles;  // a pin reads low this much longer after nothing pulls it down any more
+    avr_cycle_count_t riseCycles;  // how long a pin reads low when nothing pulls it down any more, unless the board says
 
     void (*received)(void *context, uint8_t byte);  // what the sketch sent
     void *context;

@@ -55,6 +55,7 @@ inline void pullUp(const Pin &) {}
 inline void driveLow(const Pin &) {}
 inline void letGo(const Pin &) {}
 inline void pullUpAgain(const Reading &) {}
+inline uint16_t rise(Pin pin, uint16_t most) { return pin.bit & 0x10 ? most + 1 : pin.bit; }
 inline uint16_t ticks() { return (uint16_t)(micros() * TICKS_PER_MICRO); }
 
 /** Of 16 readings, hostBusy have some pin otherwise. */

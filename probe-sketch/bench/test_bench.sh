@@ -69,6 +69,8 @@ answer 'dance' 'error no such command*'
 printf 'pin F4 row\npin B0 column\nswitch Q column row\n' > "$folder/bypassed"
 printf 'pin F4 row\npin B0 row\npin Q9 row\n' > "$folder/wrong"
 answer "load $folder/wrong" "error $folder/wrong:3: \"Q9\" is no pin; pins are named like F4"
+printf 'pin F4 row\nrise F4 soon\n' > "$folder/timeless"
+answer "load $folder/timeless" "error $folder/timeless:2: \"soon\" is no time in microseconds up to a second"
 answer "load $folder/absent" "error $folder/absent: cannot be read"
 answer "load $folder/bypassed" 'ok'
 answer 'press Q' 'ok'

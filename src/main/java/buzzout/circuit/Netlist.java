@@ -12,7 +12,8 @@ import java.util.List;
  * A board's parts and nodes as text, one part on each line.
  *
  * <p>{@code pin F4 n0} names the node of a controller's pin, {@code spare B7 n16} that of the flying lead's pin, and
- * {@code joint R2 E n30} that of the joint of a net at a key, for the lead to touch; {@code wire n0 n1} always conducts; {@code diode n2 n3}
+ * {@code joint R2 E n30} that of the joint of a net at a key, for the lead to touch; {@code rise F4 1.84} says how many
+ * microseconds a pin takes to read high once it is let go; {@code wire n0 n1} always conducts; {@code diode n2 n3}
  * conducts from the first node to the second; {@code switch KEY n4 n5} conducts while the key is pressed; {@code ground
  * n7} and {@code led n7} tie a node to ground, or load it with a LED to ground. A last line {@code # loose CODE} names each
  * piece that is open only at times; it is written as it conducts.
@@ -35,6 +36,11 @@ public final class Netlist {
         List<String> pins = plan.pins();
         for (int pin = 0; pin < pins.size(); pin++) {
             line(pin < plan.nets().size() ? "pin" : "spare", pins.get(pin), node(pin));
+        }
+        RiseTimes rises = RiseTimes.of(wiring, false);
+        for (int pin = 0; pin < pins.size(); pin++) {
+            String name = pins.get(pin);
+            rises.nanos(pin).ifPresent(nanos -> line("rise", name, Double.toString(nanos / 1000.0)));
         }
         wiring.forEachWire((node, other) -> line("wire", node(node), node(other)));
         plan.keys().forEach(this::key);

@@ -19,6 +19,7 @@ final class BuzzoutCommand implements Callable<Integer> {
             new Entry("check", CheckCommand.IN_SHORT, CheckCommand::new),
             new Entry("draw", DrawCommand.IN_SHORT, DrawCommand::new),
             new Entry("ports", PortsCommand.IN_SHORT, PortsCommand::new),
+            new Entry("rise", RiseCommand.IN_SHORT, RiseCommand::new),
             new Entry("replay", ReplayCommand.IN_SHORT, ReplayCommand::new),
             new Entry("diagnose", DiagnoseCommand.IN_SHORT, DiagnoseCommand::new),
             new Entry("report", ReportCommand.IN_SHORT, ReportCommand::new),

@@ -49,6 +49,9 @@ final class LearnCommand implements Callable<Integer> {
     @Mixin
     ProbeOptions probe = new ProbeOptions();
 
+    @Mixin
+    SettleOption settle = new SettleOption();
+
     @Parameters(paramLabel = "FILE", description = "A session log, a plan, or a layout.")
     private String file = "";
 
@@ -102,7 +105,7 @@ final class LearnCommand implements Callable<Integer> {
         Canvas canvas = screen.canvas(surroundings);
         try (Journal journal = SessionLogs.begin(surroundings, loaded, Optional.empty(), log)) {
             return new LiveSitting(surroundings, common, canvas, loaded, Optional.empty(), journal)
-                    .onProbe(probe.source(), List.of(), true, session -> () -> learnt(session));
+                    .onProbe(probe.source(), settle.time(), List.of(), true, session -> () -> learnt(session));
         }
     }
 

@@ -7,6 +7,7 @@ import buzzout.probe.LinkSource;
 import buzzout.probe.LiveProbe;
 import buzzout.probe.NothingAnswers;
 import buzzout.probe.SerialPorts;
+import buzzout.probe.SettleTime;
 import buzzout.report.FindingsText;
 import buzzout.report.Outcome;
 import buzzout.screen.BoardScreen;
@@ -71,16 +72,16 @@ final class LiveSitting {
     }
 
     /** On a probe; what the person said in advance is told once the quiet check is over. */
-    int onProbe(LinkSource source, List<Action> afterQuietCheck, boolean rollCall)
+    int onProbe(LinkSource source, SettleTime settle, List<Action> afterQuietCheck, boolean rollCall)
             throws Failure, IOException, InterruptedException {
-        return onProbe(source, afterQuietCheck, rollCall, this::findings);
+        return onProbe(source, settle, afterQuietCheck, rollCall, this::findings);
     }
 
     /** On a probe, to another end than findings. */
-    int onProbe(LinkSource source, List<Action> afterQuietCheck, boolean rollCall, Ending ending)
+    int onProbe(LinkSource source, SettleTime settle, List<Action> afterQuietCheck, boolean rollCall, Ending ending)
             throws Failure, IOException, InterruptedException {
         LiveBench bench = LiveBench.start(new Bench(loaded, journal, past, afterQuietCheck), past, BoardHands.NONE);
-        return hold(bench, source, false, ending, live -> {
+        return hold(bench, source, settle, false, ending, live -> {
             if (rollCall) {
                 live.tell(new Action.RollCallBegun());
             }
@@ -96,13 +97,19 @@ final class LiveSitting {
     /** The same on a bench of one's own. */
     int simulated(Bench bench, LinkSource board, BoardHands hands, Consumer<LiveBench> begun)
             throws Failure, IOException, InterruptedException {
-        return hold(LiveBench.start(bench, hands), board, true, this::findings, begun);
+        return hold(LiveBench.start(bench, hands), board, SettleTime.USUAL, true, this::findings, begun);
     }
 
-    private int hold(LiveBench bench, LinkSource source, boolean simulated, Ending ending, Consumer<LiveBench> begun)
+    private int hold(
+            LiveBench bench,
+            LinkSource source,
+            SettleTime settle,
+            boolean simulated,
+            Ending ending,
+            Consumer<LiveBench> begun)
             throws Failure, IOException, InterruptedException {
         try (Signals signals = Signals.on()) {
-            Leaving leaving = held(bench, source, simulated, begun, signals);
+            Leaving leaving = held(bench, source, settle, simulated, begun, signals);
             Session session = bench.end().session();
             LastWord lastWord = new LastWord(signals, leaving);
             int status = lastWord.unlessSignalled(() -> over(session, ending));
@@ -115,9 +122,14 @@ final class LiveSitting {
     }
 
     private Leaving held(
-            LiveBench bench, LinkSource source, boolean simulated, Consumer<LiveBench> begun, Signals signals)
+            LiveBench bench,
+            LinkSource source,
+            SettleTime settle,
+            boolean simulated,
+            Consumer<LiveBench> begun,
+            Signals signals)
             throws IOException, InterruptedException {
-        LiveProbe probe = LiveProbe.start(loaded.plan(), source, bench::hear, bench::fail);
+        LiveProbe probe = LiveProbe.start(loaded.plan(), source, settle, bench::hear, bench::fail);
         try (probe) {
             begun.accept(bench);
             return switch (canvas) {

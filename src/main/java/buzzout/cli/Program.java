@@ -1,6 +1,7 @@
 package buzzout.cli;
 
 import buzzout.journal.LogNotWritten;
+import buzzout.probe.SettleTime;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -40,6 +41,7 @@ final class Program {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .registerConverter(long.class, new WholeNumber())
                 .registerConverter(OffsetDateTime.class, new Time())
+                .registerConverter(SettleTime.class, new Settle())
                 .setUsageHelpLongOptionsMaxWidth(24)
                 .setParameterExceptionHandler(new Refusing())
                 .setExecutionExceptionHandler(new Failing());
@@ -106,6 +108,15 @@ final class Program {
             } catch (NumberFormatException e) {
                 throw new TypeConversionException("\"" + text + "\" is not a whole number");
             }
+        }
+    }
+
+    private static final class Settle implements ITypeConverter<SettleTime> {
+        @Override
+        public SettleTime convert(String text) {
+            return SettleTime.parse(text)
+                    .orElseThrow(() -> new TypeConversionException(
+                            "\"" + text + "\" is neither \"auto\" nor a number of microseconds from 1 to 1000"));
         }
     }
 

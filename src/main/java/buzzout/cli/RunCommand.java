@@ -42,6 +42,9 @@ final class RunCommand implements Callable<Integer> {
     @Mixin
     ProbeOptions probe = new ProbeOptions();
 
+    @Mixin
+    SettleOption settle = new SettleOption();
+
     @Option(names = "--unit", paramLabel = "MARK", description = "The mark of the soldered copy, such as Q-03.")
     private Optional<String> unit = Optional.empty();
 
@@ -97,6 +100,9 @@ final class RunCommand implements Callable<Integer> {
 
     private int hold(LiveSitting sitting) throws Failure, IOException, InterruptedException {
         return sitting.onProbe(
-                probe.source(), readThrough ? List.of(new Action.ReadThroughBegun()) : List.of(), rollCall);
+                probe.source(),
+                settle.time(),
+                readThrough ? List.of(new Action.ReadThroughBegun()) : List.of(),
+                rollCall);
     }
 }

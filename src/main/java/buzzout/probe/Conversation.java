@@ -48,9 +48,9 @@ final class Conversation {
     /** The first line on a link may be the end of an old one. */
     private boolean mayBeCut;
 
-    Conversation(Plan plan, int settleMicros) {
+    Conversation(Plan plan, SettleTime settle) {
         this.plan = plan;
-        this.steps = Handshake.of(plan, settleMicros);
+        this.steps = Handshake.of(plan, settle);
     }
 
     /** What to send, as bodies of lines, and what to report. */
@@ -150,7 +150,7 @@ final class Conversation {
                 tell(new ProbeEvent.Found(identity, port));
             }
         } else if (message instanceof ProbeMessage.No no && Sentences.isRefusal(plan, no)) {
-            refuse(Sentences.refused(plan, identity, no));
+            refuse(Sentences.refused(plan, identity, steps.get(step).command(), no));
         }
     }
 

@@ -20,9 +20,17 @@ final class Handshake {
         }
     }
 
-    static List<Step> of(Plan plan, int settleMicros) {
+    static List<Step> of(Plan plan, SettleTime settle) {
+        List<Step> steps = new ArrayList<>(listing(plan));
+        steps.add(settle.step());
+        steps.add(new Step("go", "ok go " + plan.pins().size()));
+        return steps;
+    }
+
+    /** The commands that list a plan's pins and no others. */
+    static List<Step> listing(Plan plan) {
         List<Step> steps = new ArrayList<>();
-        steps.add(step("forget"));
+        steps.add(new Step("forget", "ok forget"));
         StringBuilder add = new StringBuilder("add");
         int listed = 0;
         for (String pin : plan.pins()) {
@@ -34,12 +42,6 @@ final class Handshake {
             listed++;
         }
         steps.add(new Step(add.toString(), "ok add " + listed));
-        steps.add(step("settle " + settleMicros));
-        steps.add(new Step("go", "ok go " + listed));
         return steps;
-    }
-
-    private static Step step(String command) {
-        return new Step(command, "ok " + command);
     }
 }

@@ -24,8 +24,12 @@ public final class LiveProbe implements AutoCloseable {
      * @param failed told if the program itself fails in that thread
      */
     public static LiveProbe start(
-            Plan plan, LinkSource source, Consumer<ProbeEvent> consumer, Consumer<Throwable> failed) {
-        LiveProbe probe = new LiveProbe(new ProbeTalk(plan, source), consumer, failed);
+            Plan plan,
+            LinkSource source,
+            SettleTime settle,
+            Consumer<ProbeEvent> consumer,
+            Consumer<Throwable> failed) {
+        LiveProbe probe = new LiveProbe(new ProbeTalk(plan, source, settle), consumer, failed);
         probe.thread.start();
         return probe;
     }

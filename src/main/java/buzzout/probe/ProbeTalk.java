@@ -10,9 +10,6 @@ import java.util.Optional;
  * source's own time; {@link LiveProbe} is a thread that does.
  */
 public final class ProbeTalk implements AutoCloseable {
-    /** Enough for the longest test lead on the weakest pull-up (CHECKS.md section 3: 15 µs at worst on usual boards). */
-    public static final int SETTLE_MICROS = 15;
-
     private static final int READ_MILLIS = 100;
     private static final long REOPEN_MICROS = 1_000_000;
 
@@ -26,17 +23,13 @@ public final class ProbeTalk implements AutoCloseable {
     private record Open(ByteLink link, LineDecoder decoder) {}
 
     public ProbeTalk(Plan plan, LinkSource source) {
-        this(plan, source, SETTLE_MICROS);
+        this(plan, source, SettleTime.USUAL);
     }
 
-    /**
-     * Talks with another settle time.
-     *
-     * @param settleMicros how long a pin is driven before the others are read
-     */
-    public ProbeTalk(Plan plan, LinkSource source, int settleMicros) {
+    /** Talks with another settle time. */
+    public ProbeTalk(Plan plan, LinkSource source, SettleTime settle) {
         this.source = source;
-        this.conversation = new Conversation(plan, settleMicros);
+        this.conversation = new Conversation(plan, settle);
     }
 
     /** Talks for so many milliseconds of the source's time, and returns what happened. */

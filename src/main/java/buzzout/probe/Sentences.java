@@ -50,7 +50,13 @@ final class Sentences {
         };
     }
 
-    static String refused(Plan plan, Identity identity, ProbeMessage.No no) {
+    static String measuresNoRises(Identity identity) {
+        return "The sketch on the probe, " + identity.sketch()
+                + ", does not measure rise times: flash the one that came with this program.";
+    }
+
+    /** Why this command was refused. */
+    static String refused(Plan plan, Identity identity, String command, ProbeMessage.No no) {
         return switch (no.verb() + " " + no.reason()) {
             case "add pin" ->
                 "The probe's " + identity.chip() + " cannot offer pin " + no.detail() + ", which the plan"
@@ -59,7 +65,10 @@ final class Sentences {
             case "add twice" ->
                 "The plan gives pin " + no.detail() + " to " + uses(plan, no.detail()) + ": each pin has one net.";
             case "add many" -> tooManyPins(plan, identity);
-            case "settle range" -> "The probe does not take this settle time: use one between 1 and 1000 microseconds.";
+            case "settle range" ->
+                command.equals(SettleTime.MEASURED.step().command())
+                        ? measuresNoRises(identity)
+                        : "The probe does not take this settle time: use one between 1 and 1000 microseconds.";
             default ->
                 "The probe refused to " + no.verb() + " (" + (no.reason() + " " + no.detail()).strip()
                         + "): flash the sketch that came with this program.";

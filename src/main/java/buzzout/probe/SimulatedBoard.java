@@ -5,6 +5,7 @@ import buzzout.circuit.Fault;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
+import buzzout.circuit.RiseTimes;
 import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
@@ -32,6 +33,7 @@ public final class SimulatedBoard implements LinkSource {
     private final SimulatedSketch sketch;
     private byte[] output = new byte[0];
     private Circuit circuit;
+    private List<Fault> faults;
     private Optional<Joint> lead = Optional.empty();
     private boolean betweenReadsLow;
     private long rewiredAt = NEVER;
@@ -45,7 +47,8 @@ public final class SimulatedBoard implements LinkSource {
         this.time = time;
         contacts = new Contacts(seed);
         circuit = Circuit.of(plan, faults);
-        sketch = new SimulatedSketch(plan.controller(), this::say);
+        this.faults = List.copyOf(faults);
+        sketch = new SimulatedSketch(plan.controller(), this::riseNanos, this::say);
         sketch.boot(time.micros());
     }
 
@@ -111,6 +114,7 @@ public final class SimulatedBoard implements LinkSource {
     public synchronized void setFaults(Collection<? extends Fault> faults) {
         run();
         circuit = Circuit.of(plan, faults);
+        this.faults = List.copyOf(faults);
         rewiredAt = time.micros();
         notifyAll();
     }
@@ -171,6 +175,13 @@ public final class SimulatedBoard implements LinkSource {
 
     private void say(String body) {
         put(Line.encode(body));
+    }
+
+    private long riseNanos(String pin) {
+        int index = plan.pins().indexOf(pin);
+        return index < 0
+                ? RiseTimes.bareNanos(plan.controller())
+                : RiseTimes.of(plan, faults, betweenReadsLow).nanos(index).orElse(Long.MAX_VALUE);
     }
 
     private void put(byte[] bytes) {

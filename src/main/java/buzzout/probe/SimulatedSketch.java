@@ -7,11 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.ToLongFunction;
 
 /** What the probe sketch does, without a microcontroller: commands and sweeps in, bodies of lines out. */
 final class SimulatedSketch {
     private static final Set<String> ONE_FIELD = Set.of("forget", "go", "stop", "state");
-    private static final Set<String> TWO_FIELDS = Set.of("who", "settle");
+    private static final Set<String> TWO_FIELDS = Set.of("who", "settle", "rise");
 
     /** An echo gets no answer, lest the two go on for ever. */
     private static final Set<String> ONLY_A_PROBE_SAYS =
@@ -19,6 +20,10 @@ final class SimulatedSketch {
 
     private static final int DEFAULT_SETTLE = 10;
     private static final int LONGEST_SETTLE = 1000;
+    private static final int LEAST_MEASURED_SETTLE = 5;
+    /** What rises later does not rise. */
+    private static final long LONGEST_RISE_NANOS = 500_000;
+
     private static final long BEAT = 250_000;
     private static final int READ_MICROS = 6;
     private static final long WRAP = 1L << 32;
@@ -26,6 +31,7 @@ final class SimulatedSketch {
     private final String chip;
     private final List<String> offered;
     private final Consumer<String> say;
+    private final ToLongFunction<String> riseNanos;
     private List<String> pins = List.of();
     private int settleMicros = DEFAULT_SETTLE;
     private boolean going;
@@ -37,12 +43,16 @@ final class SimulatedSketch {
     private long losing;
     private long lost;
 
-    SimulatedSketch(Controller controller, Consumer<String> say) {
+    /**
+     * @param riseNanos how long a pin by its name takes to rise, {@link Long#MAX_VALUE} where it never does
+     */
+    SimulatedSketch(Controller controller, ToLongFunction<String> riseNanos, Consumer<String> say) {
         chip = controller.name().replace(' ', '-');
         offered = controller.pins().stream()
                 .filter(pin -> controller.reserved(pin).isEmpty())
                 .toList();
         this.say = say;
+        this.riseNanos = riseNanos;
     }
 
     /** Power comes, or a reset: nothing is remembered. */
@@ -101,6 +111,7 @@ final class SimulatedSketch {
             }
             case "add" -> add(fields.subList(1, fields.size()));
             case "settle" -> settle(fields.get(1));
+            case "rise" -> rise(fields.get(1));
             case "stop" -> {
                 going = false;
                 say.accept("ok stop");
@@ -206,8 +217,33 @@ final class SimulatedSketch {
         return listed.size() == mostPins() ? "many" : "";
     }
 
+    private void rise(String index) {
+        if (!index.matches("0|[1-9][0-9]{0,2}") || Integer.parseInt(index) >= pins.size()) {
+            say.accept("no rise index");
+            return;
+        }
+        long nanos = riseNanos.applyAsLong(pins.get(Integer.parseInt(index)));
+        say.accept(nanos > LONGEST_RISE_NANOS ? "no rise low " + index : "ok rise " + index + " " + nanos);
+    }
+
+    private void settleAsMeasured() {
+        if (pins.isEmpty()) {
+            say.accept("no settle empty");
+            return;
+        }
+        long slowest = pins.stream()
+                .mapToLong(riseNanos)
+                .filter(nanos -> nanos <= LONGEST_RISE_NANOS)
+                .max()
+                .orElse(0);
+        settleMicros = (int) Math.max(LEAST_MEASURED_SETTLE, (2 * slowest + 999) / 1000);
+        say.accept("ok settle " + settleMicros);
+    }
+
     private void settle(String asked) {
-        if (asked.matches("[1-9][0-9]{0,2}|" + LONGEST_SETTLE)) {
+        if (asked.equals("auto")) {
+            settleAsMeasured();
+        } else if (asked.matches("[1-9][0-9]{0,2}|" + LONGEST_SETTLE)) {
             settleMicros = Integer.parseInt(asked);
             say.accept("ok settle " + asked);
         } else {

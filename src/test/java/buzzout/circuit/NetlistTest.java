@@ -27,6 +27,9 @@ class NetlistTest {
                 pin D0 n0
                 pin D4 n1
                 pin D6 n2
+                rise D0 0.666
+                rise D4 0.576
+                rise D6 0.576
                 wire n3 n4
                 wire n0 n3
                 wire n1 n5

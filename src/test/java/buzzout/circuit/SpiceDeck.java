@@ -94,7 +94,7 @@ final class SpiceDeck {
                     }
                 }
                 case "diode" -> diode(copy + part[1], copy + part[2], "key");
-                case "joint" -> {}
+                case "joint", "rise" -> {}
                 case "led" -> diode(copy + part[1], "0", "led");
                 case "ground" -> resistor(copy + part[1], "0", WIRE_OHMS);
                 default -> throw new IllegalArgumentException(line);

@@ -29,11 +29,15 @@ record CommandLineCase(Path folder) {
     }
 
     Result runTyping(String typed, String... arguments) {
+        return runReading(new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)), arguments);
+    }
+
+    /** What is typed may depend on what has happened by then. */
+    Result runReading(InputStream in, String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         Console console = new Console(new PrintWriter(out), new PrintWriter(err));
         OffsetDateTime time = OffsetDateTime.parse("2026-11-25T11:14:05+01:00");
-        InputStream in = new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8));
         Surroundings surroundings =
                 new Surroundings(console, in, folder, () -> time, Map.of("LANG", "en_GB.UTF-8"), false);
         int status = Program.run(surroundings, arguments);

@@ -11,6 +11,7 @@ import buzzout.plan.Key;
 import buzzout.probe.Identity;
 import buzzout.probe.LiveProbe;
 import buzzout.probe.ProbeEvent;
+import buzzout.probe.SettleTime;
 import buzzout.probe.SimulatedBoard;
 import buzzout.session.Action;
 import buzzout.session.Event;
@@ -133,7 +134,7 @@ class ResumeTest {
         LiveBench live = LiveBench.start(bench, past, BoardHands.NONE);
         SimulatedBoard board = SimulatedBoard.inRealTime(PLAN.plan(), List.of(), 1);
         long good = live.now().session().count(KeyState.GOOD);
-        LiveProbe probe = LiveProbe.start(PLAN.plan(), board, live::hear, live::fail);
+        LiveProbe probe = LiveProbe.start(PLAN.plan(), board, SettleTime.USUAL, live::hear, live::fail);
         try {
             await(live, session -> session.stage() == Stage.PRESSING);
             board.press(key(key));

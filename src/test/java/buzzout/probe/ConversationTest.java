@@ -16,7 +16,7 @@ class ConversationTest {
     private static final String LOST_WORD = "started again";
 
     private final Plan plan = TestBoard.plan();
-    private final Conversation conversation = new Conversation(plan, 10);
+    private final Conversation conversation = new Conversation(plan, SettleTime.of(10));
     private final List<String> sent = new ArrayList<>();
     private final List<ProbeEvent> events = new ArrayList<>();
     private long now = 1_000_000;
@@ -32,6 +32,21 @@ class ConversationTest {
 
         assertEquals(List.of("who 1", "forget", "add F0 F1 F4 B1 B2 B3 B4 B0", "settle 10", "go"), sent);
         assertEquals(List.of(new ProbeEvent.Found(IDENTITY, "port")), events);
+    }
+
+    @Test
+    void says_that_an_older_sketch_cannot_measure_its_settle() {
+        Conversation measured = new Conversation(plan, SettleTime.MEASURED);
+        follow(measured.opened("port", now));
+        for (String line : List.of(IAM, "ok forget", "ok add 8", "no settle range")) {
+            follow(measured.heard(new Received.Good(line), now));
+        }
+
+        assertEquals("settle auto", sent.get(sent.size() - 1));
+        assertEquals(
+                List.of(new ProbeEvent.Refused("The sketch on the probe, 0.1.0, does not measure rise times: flash the"
+                        + " one that came with this program.")),
+                events);
     }
 
     @Test

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class HandshakeTest {
     @Test
     void lists_many_pins_in_lines_that_a_small_receiver_can_hold() {
-        List<Handshake.Step> steps = Handshake.of(planOf(30), 10);
+        List<Handshake.Step> steps = Handshake.of(planOf(30), SettleTime.USUAL);
 
         assertTrue(steps.stream().allMatch(step -> Line.encode(step.command()).length <= 64), steps::toString);
         List<String> added = steps.stream()
@@ -34,7 +34,7 @@ class HandshakeTest {
                         new Handshake.Step("add GPIO16", "ok add 7"),
                         new Handshake.Step("settle 15", "ok settle 15"),
                         new Handshake.Step("go", "ok go 7")),
-                Handshake.of(planOf(7), 15));
+                Handshake.of(planOf(7), SettleTime.USUAL));
     }
 
     private static Plan planOf(int pins) {

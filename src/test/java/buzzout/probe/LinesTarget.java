@@ -22,7 +22,7 @@ public final class LinesTarget {
         inTwo.addAll(decoder.take(Arrays.copyOfRange(input, cut, input.length), input.length - cut));
         assertEquals(whole, inTwo);
 
-        Conversation talk = new Conversation(TestBoard.plan(), 10);
+        Conversation talk = new Conversation(TestBoard.plan(), SettleTime.USUAL);
         List<ProbeEvent> events = new ArrayList<>(talk.opened("/dev/tty", 0).events());
         long now = 0;
         for (Received received : withChecks(whole)) {

@@ -22,7 +22,7 @@ class LiveProbeTest {
 
     @Test
     void hands_events_on_through_a_press_and_a_replug() throws Exception {
-        try (LiveProbe probe = LiveProbe.start(TestBoard.plan(), board, events::add, failures::add)) {
+        try (LiveProbe probe = LiveProbe.start(TestBoard.plan(), board, SettleTime.USUAL, events::add, failures::add)) {
             next(ProbeEvent.Found.class);
             next(ProbeEvent.WholeState.class);
             board.press(K6);
@@ -38,7 +38,7 @@ class LiveProbeTest {
 
     @Test
     void ends_its_thread_and_its_link_when_closed() throws Exception {
-        LiveProbe probe = LiveProbe.start(TestBoard.plan(), board, events::add, failures::add);
+        LiveProbe probe = LiveProbe.start(TestBoard.plan(), board, SettleTime.USUAL, events::add, failures::add);
         next(ProbeEvent.WholeState.class);
         probe.close();
 
@@ -51,7 +51,7 @@ class LiveProbeTest {
         LinkSource faulty = () -> {
             throw new IllegalStateException("a fault of ours");
         };
-        LiveProbe probe = LiveProbe.start(TestBoard.plan(), faulty, events::add, failures::add);
+        LiveProbe probe = LiveProbe.start(TestBoard.plan(), faulty, SettleTime.USUAL, events::add, failures::add);
         assertEquals("a fault of ours", failures.poll(10, TimeUnit.SECONDS).getMessage());
         probe.close();
         assertFalse(probe.isRunning());

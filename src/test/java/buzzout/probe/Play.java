@@ -19,8 +19,12 @@ final class Play implements AutoCloseable {
     private final List<ProbeEvent> events = new ArrayList<>();
 
     Play(LinkSource source) {
+        this(source, SettleTime.USUAL);
+    }
+
+    Play(LinkSource source, SettleTime settle) {
         this.source = source;
-        this.talk = new ProbeTalk(TestBoard.plan(), source);
+        this.talk = new ProbeTalk(TestBoard.plan(), source, settle);
     }
 
     List<ProbeEvent> events() {

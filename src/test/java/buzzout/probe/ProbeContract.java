@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import buzzout.circuit.Bridge;
 import buzzout.circuit.DiodeReversed;
 import buzzout.circuit.Fault;
+import buzzout.circuit.LeadOff;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
+import buzzout.circuit.PinLow;
 import buzzout.circuit.SwitchHeld;
 import buzzout.plan.Key;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,6 +90,50 @@ abstract class ProbeContract {
     }
 
     @Test
+    void tells_of_each_key_with_a_settle_that_it_measured() throws Exception {
+        try (Bench bench = bench();
+                Play play = new Play(bench.source(), SettleTime.MEASURED)) {
+            assertEquals(Pairs.NONE, play.first(ProbeEvent.WholeState.class).pairs());
+            bench.press(K6);
+            play.untilNow(Pairs.of(OF_K6));
+            bench.release(K6);
+            play.untilNow(Pairs.NONE);
+        }
+    }
+
+    @Test
+    void measures_a_pin_whose_lead_is_off_as_the_first_to_rise() throws Exception {
+        int off = K6.column();
+        try (Bench bench = bench(new LeadOff(off))) {
+            List<OptionalLong> nanos =
+                    RiseMeasurement.of(TestBoard.plan(), bench.source()).nanos();
+
+            for (int pin = 0; pin < nanos.size(); pin++) {
+                int other = pin;
+                boolean sooner = nanos.get(off).getAsLong() < nanos.get(other).getAsLong();
+                assertEquals(other != off, sooner, () -> "pin " + other + ": " + nanos);
+            }
+        }
+    }
+
+    @Test
+    void measures_past_a_pin_that_is_held_low() throws Exception {
+        int held = K6.row();
+        try (Bench bench = bench(new PinLow(held))) {
+            RiseMeasurement.Measured measured = RiseMeasurement.of(TestBoard.plan(), bench.source());
+
+            for (int pin = 0; pin < measured.nanos().size(); pin++) {
+                assertEquals(pin != held, measured.nanos().get(pin).isPresent(), measured::toString);
+            }
+            long slowest = measured.nanos().stream()
+                    .flatMapToLong(OptionalLong::stream)
+                    .max()
+                    .getAsLong();
+            assertEquals(Math.max(5, 2 * slowest / 1000.0), measured.settleMicros(), 1, measured::toString);
+        }
+    }
+
+    @Test
     void is_set_up_anew_after_a_reset_and_time_goes_on() throws Exception {
         try (Bench bench = bench();
                 Play play = new Play(bench.source())) {
@@ -117,6 +164,9 @@ abstract class ProbeContract {
         "settle 1001,no settle range",
         "settle 010,no settle range",
         "settle,no settle fields",
+        "settle auto,no settle empty",
+        "rise,no rise fields",
+        "rise 0,no rise index",
         "forget,ok forget",
         "forget all,no forget fields",
         "add F0 F1,ok add 2",

@@ -45,7 +45,8 @@ class PtyTest extends ProbeContract {
     @Test
     void closes_while_a_read_waits() throws Exception {
         try (PtyBoard board = PtyBoard.with()) {
-            LiveProbe probe = LiveProbe.start(TestBoard.plan(), board.source(), event -> {}, failure -> {});
+            LiveProbe probe =
+                    LiveProbe.start(TestBoard.plan(), board.source(), SettleTime.USUAL, event -> {}, failure -> {});
             probe.close();
             assertTrue(!probe.isRunning());
 
