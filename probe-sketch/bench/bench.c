@@ -15,7 +15,15 @@
 
 #include "controller.h"
 
-enum { CYCLES_PER_MICRO = 16, SLICE = 100 * CYCLES_PER_MICRO, LOOK_EVERY = 10, QUEUE = 4096, LINE = 1024 };
+enum {
+    CYCLES_PER_MICRO = 16,
+    SLICE = 100 * CYCLES_PER_MICRO,
+    LOOK_EVERY = 10,
+    QUEUE = 4096,
+    LINE = 1024,
+    // Between the last byte that passed and the end of the pty, which takes along what was not read yet.
+    PULL = 20000 * CYCLES_PER_MICRO
+};
 
 static controller probe;
 static bool betweenReadsLow;
@@ -25,6 +33,16 @@ static bool listened;
 static uint8_t queue[QUEUE];
 static int queued, given;
 static uint64_t vanished;
+
+// The line that the sketch is saying, and what it has owned up to in those before.
+static char said[LINE];
+static size_t saidLength;
+static bool saidAll = true;
+static uint32_t lastChange;
+static uint64_t noticed, told, cut;
+// The cable is pulled when so many bytes of a line are out; 0 for never.
+static size_t cutAfter;
+static avr_cycle_count_t pullAt;
 
 // The command under way, if any: a key that changes a number of times, and then the answer.
 static char movingKey[LINE];
@@ -78,11 +96,40 @@ static void unplug(void) {
     pty = -1;
     listened = false;
     queued = given = 0;
+    cutAfter = 0;
+    pullAt = 0;
+}
+
+/** Counts changes: those that the sketch has numbered so far, and those whose line left whole. */
+static void line_said(void) {
+    static const char *const numbered[] = {"+", "-", "full", "beat", "lost"};
+    char verb[8];
+    unsigned number;
+    if (strncmp(said, "ok go ", 6) == 0) lastChange = 0;
+    if (sscanf(said, "%7s %u", verb, &number) != 2) return;
+    for (size_t i = 0; i < sizeof numbered / sizeof *numbered; i++) {
+        if (strcmp(verb, numbered[i]) != 0) continue;
+        noticed += (uint32_t)(number - lastChange);
+        lastChange = number;
+        if (i < 2 && saidAll) told++;
+    }
 }
 
 static void to_host(void *context, uint8_t byte) {
     (void)context;
-    if (pty < 0 || !listened || write(pty, &byte, 1) != 1) vanished++;
+    if (cutAfter > 0 && pullAt == 0 && listened && saidLength >= cutAfter) {
+        pullAt = probe.avr->cycle + PULL;
+        cut++;
+    }
+    bool passes = pty >= 0 && listened && pullAt == 0 && write(pty, &byte, 1) == 1;
+    if (!passes) vanished++;
+    saidAll &= passes;
+    if (saidLength < LINE - 1) said[saidLength++] = (char)byte;
+    if (byte != '\n') return;
+    said[saidLength] = 0;
+    line_said();
+    saidLength = 0;
+    saidAll = true;
 }
 
 static void from_host(void) {
@@ -113,6 +160,7 @@ static void begin(const char *key, uint64_t moves, avr_cycle_count_t every) {
 }
 
 static void go_on(void) {
+    if (pullAt != 0 && probe.avr->cycle >= pullAt) unplug();
     while (busy && probe.avr->cycle >= nextMove) {
         if (movesLeft == 0) {
             busy = false;
@@ -140,7 +188,8 @@ static void load(const char *path) {
 }
 
 static void stats(void) {
-    say("ok in %llu out %llu vanished %llu refused %llu cycles %llu sweeps %llu slowest %.2f",
+    say("ok noticed %llu told %llu cut %llu in %llu out %llu vanished %llu refused %llu cycles %llu sweeps %llu slowest %.2f",
+        (unsigned long long)noticed, (unsigned long long)told, (unsigned long long)cut,
         (unsigned long long)probe.bytesIn, (unsigned long long)probe.bytesOut, (unsigned long long)vanished,
         (unsigned long long)probe.bytesRefused, (unsigned long long)probe.avr->cycle,
         (unsigned long long)controller_sweeps(&probe), slowest);
@@ -187,6 +236,10 @@ static bool command(char *line) {
         if (pty < 0) return say("error unplugged already"), true;
         unplug();
         say("ok");
+    } else if (strcmp(verb, "cut") == 0 && words == 2) {
+        if (pty < 0) return say("error unplugged already"), true;
+        cutAfter = (size_t)strtoull(key, NULL, 10);
+        say("ok");
     } else if (strcmp(verb, "replug") == 0 && words == 1) {
         if (pty >= 0) unplug();
         say(plug() ? "ok" : "error no pseudo-terminal");
@@ -200,7 +253,7 @@ static bool command(char *line) {
         return false;
     } else {
         say("error no such command: press KEY, release KEY, tap KEY MILLIS, bounce KEY COUNT MICROS, "
-            "touch NET KEY, lift, wait MILLIS, load FILE, unplug, replug, reset, stats, quit");
+            "touch NET KEY, lift, wait MILLIS, load FILE, unplug, cut BYTES, replug, reset, stats, quit");
     }
     return true;
 }

@@ -101,7 +101,22 @@ exec 5<> "$folder/tty"
 answer 'wait 20' 'ok'
 answer 'reset' 'ok'
 hear 'iam 1 0.1.0 ATmega32U4 24 16000000\*AD16'
-answer 'stats' 'ok in * out * vanished * refused 0 cycles * sweeps * slowest *'
+answer 'stats' 'ok noticed 18 told 18 cut 0 in * out * vanished * refused 0 cycles * sweeps * slowest *'
+
+printf 'add F4 B0*37C9\ngo*0FF4\n' >&5
+hear 'ok add 2\*????'
+hear 'ok go 2\*????'
+hear 'full 0 * 0\*????'
+answer 'cut 3' 'ok'
+answer 'press Q' 'ok'
+# Whichever comes first, a change or a beat, ends after three bytes, and then the device does.
+cat <&5 > "$folder/heard" 2> "$folder/ended" || true
+half=$(tail -n 1 "$folder/heard")
+case $half in '+ 1' | bea) ;; *) fail "the line was not cut after three bytes: '$half'" ;; esac
+answer 'wait 1' 'ok'
+test ! -e "$folder/tty" || fail "the link outlives the cut"
+exec 5>&-
+answer 'stats' 'ok noticed * told 18 cut 1 *'
 
 exec 3>&-
 wait "$bench" || fail "the bench ended with status $?"

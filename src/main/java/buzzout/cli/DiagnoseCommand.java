@@ -2,9 +2,13 @@ package buzzout.cli;
 
 import buzzout.journal.JournalReader;
 import buzzout.journal.LogFile;
+import buzzout.journal.LogHeader;
+import buzzout.journal.LogProblem;
+import buzzout.journal.SessionLog;
 import buzzout.report.DiagnosisJson;
 import buzzout.report.FindingsText;
 import buzzout.report.Outcome;
+import buzzout.session.Session;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,13 +66,28 @@ final class DiagnoseCommand implements Callable<Integer> {
     /** A log where it lies. */
     private record Found(String name, Path path) {
         Weighed weighed() {
+            Replayed replayed = Replayed.of(path);
+            return new Weighed(name, replayed.problems, replayed.outcome());
+        }
+    }
+
+    /** A log without its events, which are let go before its evidence is weighed: those of a day fill a small heap. */
+    private record Replayed(List<LogProblem> problems, Optional<LogHeader> header, Optional<Session> session) {
+        static Replayed of(Path path) {
             LogFile file = JournalReader.read(path);
-            return new Weighed(name, file, file.log().map(Outcome::of));
+            return new Replayed(
+                    file.problems(),
+                    file.log().map(SessionLog::header),
+                    file.log().map(SessionLog::replayed));
+        }
+
+        Optional<Outcome> outcome() {
+            return header.flatMap(from -> session.map(known -> Outcome.of(from.unit(), from.started(), known)));
         }
     }
 
     /** A log and what its evidence comes to, where it could be read. */
-    private record Weighed(String name, LogFile file, Optional<Outcome> outcome) {}
+    private record Weighed(String name, List<LogProblem> problems, Optional<Outcome> outcome) {}
 
     /** As many at once as the machine has processors; a single one needs no pool of threads, which takes time to start. */
     private List<Weighed> weighed(List<String> names) throws Failure {
@@ -82,10 +101,10 @@ final class DiagnoseCommand implements Callable<Integer> {
     }
 
     private void say(Weighed weighed) {
-        LogReading.sayProblems(surroundings, weighed.file);
+        LogReading.sayProblems(surroundings, weighed.problems);
         boolean many = logs.size() > 1;
         if (json) {
-            surroundings.console().say(DiagnosisJson.of(weighed.name, weighed.outcome, weighed.file.problems()));
+            surroundings.console().say(DiagnosisJson.of(weighed.name, weighed.outcome, weighed.problems));
         } else if (weighed.outcome.isPresent()) {
             boolean ascii = common.look(surroundings.environment()).ascii();
             String heading = many ? "Log " + weighed.name + "\n" : "";

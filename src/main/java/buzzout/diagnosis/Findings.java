@@ -1,5 +1,6 @@
 package buzzout.diagnosis;
 
+import buzzout.plan.Net;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -109,9 +110,20 @@ final class Findings {
     }
 
     static List<String> troubles(Case board, Hypothesis explanation) {
-        return board.costs(explanation).entrySet().stream()
+        List<String> troubles = new ArrayList<>();
+        board.ledger()
+                .fallen()
+                .forEach(net -> troubles.add(fell(board.charges().plan().nets().get(net))));
+        board.costs(explanation).entrySet().stream()
                 .filter(cost -> cost.getValue() < Slips.REPEAT)
                 .map(cost -> Because.unexplained(board, cost.getKey(), explanation.forecast()))
-                .toList();
+                .forEach(troubles::add);
+        return troubles;
+    }
+
+    private static String fell(Net net) {
+        return net.name() + " read low for a moment whatever was driven, which no key does: its wire touches ground at"
+                + " times; unplug, then look along " + net.name() + " and at pin " + net.pin() + " for a bare strand or"
+                + " solder that reaches ground";
     }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Evidence summed up for weighing: what each part of a forecast costs, as a logarithm of its probability.
@@ -36,6 +37,7 @@ final class Ledger {
     private final BitSet named = new BitSet();
     private final Counts came = new Counts();
     private final BitSet cameAtAll = new BitSet();
+    private final Set<Integer> fallen = new TreeSet<>();
     private final boolean everyKey;
     private int presses;
 
@@ -73,6 +75,8 @@ final class Ledger {
                 presses++;
                 came.add(answer, 1);
                 cameAtAll.set(answer);
+            } else if (observation.hands() instanceof Hands.NetFell fell) {
+                fallen.add(fell.net());
             } else if (observation.hands() instanceof Hands.EveryKey) {
                 every = true;
             }
@@ -95,6 +99,11 @@ final class Ledger {
             to.add(new Tally());
         }
         to.get(asked).add(readings.number(beyond));
+    }
+
+    /** The nets that met ground for a moment. */
+    Set<Integer> fallen() {
+        return fallen;
     }
 
     int keys() {

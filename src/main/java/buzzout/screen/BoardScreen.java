@@ -101,7 +101,12 @@ public final class BoardScreen {
             screen.startScreen();
             screen.setCursorPosition(null);
             View first = View.of(setting, source.now(), Focus.FIRST);
-            new BoardScreen(screen, source, Ears.open(setting.sound(), new Bell(terminal::bell)), first).loop(end);
+            Ears ears = Ears.open(setting.sound(), new Bell(terminal::bell));
+            try {
+                new BoardScreen(screen, source, ears, first).loop(end);
+            } finally {
+                ears.mute(true); // or a tone that is still due rings in what comes after
+            }
         }
     }
 

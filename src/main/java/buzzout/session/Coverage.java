@@ -25,6 +25,9 @@ final class Coverage {
                 press.presumed().ifPresent(gaps::set);
                 continue;
             }
+            if (StuckPins.fallen(plan, session.quiet(), press.pairs()).isPresent()) {
+                continue;
+            }
             OptionalInt pressed = plan.isMadeUp() ? press.called() : press.key();
             pressed.ifPresent(index -> {
                 Key key = plan.keys().get(index);

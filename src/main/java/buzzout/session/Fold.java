@@ -5,6 +5,7 @@ import buzzout.circuit.Fault;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.plan.Key;
+import buzzout.plan.Plan;
 import buzzout.probe.ProbeEvent;
 import java.util.List;
 import java.util.Optional;
@@ -188,9 +189,13 @@ final class Fold {
     }
 
     private static Press grown(Draft draft, Press press, Contact contact, Pairs pairs) {
-        OptionalInt presumed = press.read()
-                ? press.presumed()
-                : Presumption.of(draft.before.plan(), draft.before.presses(), press, pairs);
+        Plan plan = draft.before.plan();
+        OptionalInt presumed = press.presumed();
+        if (!press.read()) {
+            presumed = StuckPins.fallen(plan, draft.quiet, pairs).isPresent()
+                    ? OptionalInt.empty()
+                    : Presumption.of(plan, draft.before.presses(), press, pairs);
+        }
         return new Press(press.atMillis(), contact, pairs, presumed, press.called(), press.inCompany(), press.read());
     }
 

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 
 /** A session's presses and quiet check as evidence. */
 final class Gathered {
@@ -26,7 +27,10 @@ final class Gathered {
         // A key that chatters for hours is observed in a few ways, however often.
         Map<List<Object>, Observation> known = new HashMap<>();
         for (Press press : session.presses()) {
-            if (!Coverage.isUnproven(plan, press) && !isMadeGood(plan, session.presses(), press)) {
+            OptionalInt fallen = StuckPins.fallen(plan, quiet, press.pairs());
+            if (fallen.isPresent()) {
+                observations.add(observation(known, new Hands.NetFell(fallen.getAsInt()), quiet, press.pairs()));
+            } else if (!Coverage.isUnproven(plan, press) && !isMadeGood(plan, session.presses(), press)) {
                 observations.add(observation(known, hands(press), quiet, press.pairs()));
                 if (press.read() && !press.isGap() && !isAsPlanned(plan, press)) {
                     // Whether it is that key's or, by a slip, a neighbour's: some key of the board gives it.

@@ -27,6 +27,9 @@ public record Observation(Hands hands, Pairs seen) {
          */
         record Read(int key) implements Hands {}
 
+        /** This net read low whatever was driven, for a moment, which no key does; no answer to anything. */
+        record NetFell(int net) implements Hands {}
+
         /** Every key was pressed at some time; what they closed is in the other observations. */
         record EveryKey() implements Hands {}
 

@@ -3,7 +3,6 @@ package buzzout.session;
 import buzzout.circuit.Pairs;
 import buzzout.plan.Plan;
 import java.util.OptionalInt;
-import java.util.OptionalLong;
 
 /**
  * One press as the probe saw it; it grows while its pairs bounce and settle.
@@ -34,14 +33,7 @@ public record Press(
             OptionalInt presumed,
             OptionalInt called,
             boolean inCompany) {
-        this(
-                atMillis,
-                new Contact(micros, micros, OptionalLong.empty(), lastMicros),
-                pairs,
-                presumed,
-                called,
-                inCompany,
-                false);
+        this(atMillis, Contact.still(micros, lastMicros), pairs, presumed, called, inCompany, false);
     }
 
     /** A key's turn in a read-through, at which nothing came. */

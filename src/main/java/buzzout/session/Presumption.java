@@ -6,12 +6,17 @@ import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /** Which key a press of the person's own choice most likely was, by what it closed. */
 final class Presumption {
+    /** Each once, for a session holds many presses of the same key. */
+    private static final Map<Integer, OptionalInt> KNOWN = new ConcurrentHashMap<>();
+
     private Presumption() {}
 
     /** Of several keys that would do, the first that no other press stands for. */
@@ -24,7 +29,7 @@ final class Presumption {
                 ? keysWhere(plan, pairs, key -> Expected.pair(plan, key).turned())
                 : asPlanned;
         if (candidates.size() <= 1) {
-            return candidates.stream().mapToInt(Integer::intValue).findFirst();
+            return candidates.isEmpty() ? OptionalInt.empty() : known(candidates.get(0));
         }
         Set<Integer> untaken = new LinkedHashSet<>(candidates);
         for (Press other : presses) {
@@ -35,7 +40,11 @@ final class Presumption {
                 other.key().ifPresent(untaken::remove);
             }
         }
-        return OptionalInt.of(untaken.stream().findFirst().orElse(candidates.get(0)));
+        return known(untaken.stream().findFirst().orElse(candidates.get(0)));
+    }
+
+    private static OptionalInt known(Integer key) {
+        return KNOWN.computeIfAbsent(key, OptionalInt::of);
     }
 
     private static List<Integer> keysWhere(Plan plan, Pairs pairs, Function<Key, Pair> pairOf) {

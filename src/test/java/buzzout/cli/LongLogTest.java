@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class LongLogTest {
     private static final boolean ALL = "full".equals(System.getProperty("buzzout.campaign"));
     private static final int EVENTS = ALL ? 1_000_000 : 10_000;
-    private static final String HEAP = ALL ? "160m" : "24m";
+    private static final String HEAP = ALL ? "128m" : "24m";
     private static final int AT_ONCE = 5_000;
     private static final long SEED = 8;
 

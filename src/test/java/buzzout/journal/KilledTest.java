@@ -98,6 +98,8 @@ class KilledTest {
             assertEquals(last + 1, full.log().orElseThrow().events().size());
             room(writer);
             while (line.startsWith(LogWriting.REFUSED)) {
+                writer.getOutputStream().write('\n');
+                writer.getOutputStream().flush();
                 line = said.readLine();
             }
             assertTrue(Integer.parseInt(line) > last, line);

@@ -80,6 +80,22 @@ final class Play implements AutoCloseable {
         }
     }
 
+    long count(Class<? extends ProbeEvent> kind) {
+        return events.stream().filter(kind::isInstance).count();
+    }
+
+    /** How many changes were told one by one. */
+    long told() {
+        return count(ProbeEvent.Closed.class) + count(ProbeEvent.Opened.class);
+    }
+
+    /** How many changes were counted as lost. */
+    long lost() {
+        return events.stream()
+                .mapToLong(event -> event instanceof ProbeEvent.Lost lost ? lost.changes() : 0)
+                .sum();
+    }
+
     /** What conducts after these events. */
     static Pairs now(List<ProbeEvent> events) {
         Pairs now = Pairs.NONE;

@@ -86,6 +86,20 @@ public final class SketchBench implements Bench {
         tell("bounce " + key.name() + " " + times + " " + micros);
     }
 
+    /** As {@link #bounce}, while the host goes on; until {@link #isOver}. */
+    void bounceMeanwhile(Key key, int times, int micros) throws IOException {
+        send("bounce " + key.name() + " " + times + " " + micros);
+    }
+
+    /** Whether that has come to its end, which is said once. */
+    boolean isOver() throws IOException {
+        boolean over = answers.ready();
+        if (over) {
+            expect("ok");
+        }
+        return over;
+    }
+
     /** Lets time pass on the probe, in milliseconds. */
     public void pass(int millis) throws IOException {
         tell("wait " + millis);
@@ -130,10 +144,31 @@ public final class SketchBench implements Bench {
         tell("replug");
     }
 
-    /** What the bench counted: bytes in and out, those that met no reader, cycles, sweeps. */
-    String stats() throws IOException {
-        process.outputWriter(StandardCharsets.US_ASCII).append("stats\n").flush();
-        return String.valueOf(answers.readLine()).replaceFirst("^ok ", "");
+    /** Pulls the cable when so many bytes of a line are out, and the rest of it is not. */
+    void unplugInALine(int bytes) throws IOException {
+        tell("cut " + bytes);
+    }
+
+    /**
+     * What the bench counted: changes that the sketch noticed, those whose line left whole towards a reader, lines cut,
+     * bytes in and out, those that met no reader, cycles, sweeps.
+     */
+    Stats stats() throws IOException {
+        send("stats");
+        return new Stats(String.valueOf(answers.readLine()).replaceFirst("^ok ", ""));
+    }
+
+    /** Words, and after each its number. */
+    record Stats(String text) {
+        long count(String word) {
+            List<String> words = List.of(text.split(" "));
+            return Long.parseLong(words.get(words.indexOf(word) + 1));
+        }
+
+        @Override
+        public String toString() {
+            return text;
+        }
     }
 
     @Override
@@ -147,11 +182,15 @@ public final class SketchBench implements Bench {
     }
 
     private void tell(String command) throws IOException {
+        send(command);
+        expect("ok");
+    }
+
+    private void send(String command) throws IOException {
         process.outputWriter(StandardCharsets.US_ASCII)
                 .append(command)
                 .append('\n')
                 .flush();
-        expect("ok");
     }
 
     private void expect(String wanted) throws IOException {

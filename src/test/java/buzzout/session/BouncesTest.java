@@ -70,6 +70,20 @@ class BouncesTest {
     }
 
     @Test
+    void a_contact_that_bounces_too_long_only_when_let_go_is_over_the_limit_too_and_the_worst_comes_first() {
+        Hands hands = Hands.afterQuietCheck();
+        hands.close(pair("Q")).wait(5).open(pair("Q")).wait(6).press("Q");
+        hands.close(pair("W")).wait(80).open(pair("W")).wait(6);
+        hands.close(pair("W")).wait(7).open(pair("W")).wait(80);
+        List<Bounces.OfKey> over = hands.session().bounces().overLimit();
+        assertEquals(
+                List.of(key("W").index(), key("Q").index()),
+                over.stream().map(Bounces.OfKey::key).toList());
+        assertEquals(0, over.get(0).longestPressing());
+        assertEquals(13_000, over.get(0).longestLettingGo());
+    }
+
+    @Test
     void bars_end_at_the_limit_and_hold_every_press() {
         Hands hands = Hands.afterQuietCheck().press("W").press("E");
         hands.close(pair("Q")).wait(5).open(pair("Q")).wait(5).press("Q");

@@ -44,6 +44,17 @@ class LeadTest {
     }
 
     @Test
+    void of_a_touch_and_a_press_the_later_one_is_taken_back_first() {
+        Hands hands = Hands.afterQuietCheck().say(new Action.TouchCalled(E_ON_R1));
+        touch(hands, E_ON_R1).press("T").say(new Action.TakenBack());
+        assertEquals(List.of(), hands.presses());
+        assertEquals(1, hands.session().lead().touches().size());
+        hands.press("T").say(new Action.TouchCalled(T_ON_C6));
+        touch(hands, T_ON_C6).say(new Action.TakenBack());
+        assertEquals(1, hands.presses().size());
+    }
+
+    @Test
     void a_lead_that_lies_on_a_net_is_no_part_of_the_quiet_check() {
         Hands hands = Hands.afterQuietCheck(met(E_ON_R1));
         assertEquals(Pairs.NONE, hands.session().quiet());

@@ -157,6 +157,47 @@ class ReadThroughTest {
         assertEquals(KeyState.UNTESTED, hands.state("Q"));
     }
 
+    @Test
+    void an_unplug_breaks_it_off() {
+        buzzout.session.Hands hands = buzzout.session.Hands.afterQuietCheck()
+                .say(new Action.ReadThroughBegun())
+                .press("Esc")
+                .hear(new ProbeEvent.LinkLost("unplugged"));
+        assertFalse(hands.session().isReading());
+        assertEquals(KeyState.GOOD, hands.state("Esc"));
+    }
+
+    @Test
+    void a_roll_call_breaks_it_off() {
+        buzzout.session.Hands hands = buzzout.session.Hands.afterQuietCheck()
+                .say(new Action.ReadThroughBegun())
+                .press("Esc")
+                .say(new Action.RollCallBegun());
+        assertFalse(hands.session().isReading());
+        hands.say(new Action.ReadThroughEnded());
+        assertEquals(KeyState.UNTESTED, hands.state("Q"));
+    }
+
+    @Test
+    void its_end_stands_once_another_key_is_pressed_or_gives_nothing() {
+        for (boolean presses : List.of(true, false)) {
+            buzzout.session.Hands hands =
+                    buzzout.session.Hands.afterQuietCheck().say(new Action.ReadThroughBegun());
+            hands.press("Esc").press("Q").say(new Action.ReadThroughEnded());
+            int read = hands.presses().size();
+            if (presses) {
+                hands.press("W");
+            } else {
+                hands.say(new Action.NothingCame(index("W")));
+            }
+            assertEquals(read + 1, hands.presses().size());
+            hands.say(new Action.TakenBack());
+            assertEquals(read + 1, hands.presses().size(), "only that every key was pressed");
+            hands.say(new Action.TakenBack());
+            assertEquals(read, hands.presses().size(), "only the last press");
+        }
+    }
+
     /** Rolled over, a press proves its key only by answering exactly as planned; a key unproven is not silent. */
     @Test
     void a_press_in_company_that_proves_nothing_leaves_its_key_untested() {

@@ -226,6 +226,38 @@ class SessionTest {
     }
 
     @Test
+    void a_session_that_was_ended_in_a_repair_goes_on_with_its_retest() {
+        Hands hands = Hands.afterQuietCheck();
+        Hands.PLAN.keys().forEach(key -> hands.press(key.name()));
+        hands.say(new Action.Repaired("open:R3:M:,")).say(new Action.Ended());
+        hands.hear(new ProbeEvent.Found(hands.session().probe().orElseThrow(), "port"));
+        assertEquals(Stage.QUIET_CHECK, hands.session().stage());
+        assertEquals(4, hands.session().toCall().size());
+    }
+
+    @Test
+    void a_repair_is_tested_once_and_not_after_each_unplug() {
+        Hands hands = Hands.afterQuietCheck();
+        hands.say(new Action.Repaired("dead:Up")).say(new Action.QuietCheckDone());
+        hands.press("Up").press("Q").hear(new ProbeEvent.LinkLost("unplugged"));
+        hands.hear(new ProbeEvent.Found(hands.session().probe().orElseThrow(), "port"));
+        assertEquals(Stage.PRESSING, hands.session().stage());
+        assertEquals(KeyState.GOOD, hands.state("Up"));
+        hands.say(new Action.Repaired("dead:Q")).say(new Action.QuietCheckDone());
+        assertEquals(KeyState.GOOD, hands.state("Up"), "repaired before, and not again");
+        assertEquals(KeyState.UNTESTED, hands.state("Q"));
+    }
+
+    @Test
+    void a_press_while_another_key_is_down_is_no_answer_to_a_call() {
+        Hands hands = Hands.afterQuietCheck().close(pair("Q")).wait(60);
+        hands.say(new Action.Called(key("W").index()));
+        hands.close(pair("E")).wait(30).open(pair("E"));
+        assertEquals(OptionalInt.of(key("W").index()), hands.session().called());
+        assertEquals(OptionalInt.of(key("E").index()), hands.presses().get(1).key());
+    }
+
+    @Test
     void leaving_the_roll_call_leaves_no_key_called() {
         Hands hands = Hands.afterQuietCheck()
                 .say(new Action.RollCallBegun())
