@@ -67,6 +67,12 @@ final class Case {
                 weights(hypothesis.forecast()).total());
     }
 
+    Hypothesis with(Hypothesis hypothesis, int fault) {
+        BitSet added = new BitSet();
+        added.set(fault);
+        return with(hypothesis, added);
+    }
+
     Hypothesis with(Hypothesis hypothesis, BitSet added) {
         BitSet charged = (BitSet) hypothesis.charged().clone();
         Forecast forecast = hypothesis.forecast();

@@ -27,6 +27,10 @@ final class Charges {
             FaultKind.SWITCH_HELD,
             FaultKind.COMES_AND_GOES));
 
+    /** They exchange nets, and are not too rare to begin with. */
+    private static final Set<FaultKind> EXCHANGING =
+            EnumSet.of(FaultKind.LEADS_SWAPPED, FaultKind.MIRROR_IMAGE, FaultKind.STRIPES_TURNED);
+
     private final Plan plan;
     private final List<Fault> faults;
     private final Map<Fault, Integer> numbers = new HashMap<>();
@@ -37,6 +41,7 @@ final class Charges {
     private final BitSet held = new BitSet();
     private final BitSet loose = new BitSet();
     private final BitSet looping = new BitSet();
+    private final BitSet exchanges = new BitSet();
     /** For each fault, the keys that sit on its nets, or its only key. */
     private final List<BitSet> reach = new ArrayList<>();
     /** Faults that sit on each net and in no single key. */
@@ -78,6 +83,7 @@ final class Charges {
         held.set(number, fault.kind() == FaultKind.SWITCH_HELD);
         loose.set(number, fault.kind() == FaultKind.COMES_AND_GOES);
         looping.set(number, LOOPING.contains(fault.kind()));
+        exchanges.set(number, EXCHANGING.contains(fault.kind()));
         if (fault.onlyKey().isPresent()) {
             int key = fault.onlyKey().getAsInt();
             inOneKey.set(number);
@@ -144,6 +150,11 @@ final class Charges {
     boolean loops(BitSet charged, int number) {
         boolean someHeld = held.get(number) || held.intersects(charged);
         return someHeld && (looping.get(number) || looping.intersects(charged));
+    }
+
+    /** The faults that exchange nets, those apart that few hands make. */
+    BitSet exchanges() {
+        return exchanges;
     }
 
     /** The faults that do not last. */

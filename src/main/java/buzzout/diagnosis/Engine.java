@@ -291,26 +291,35 @@ public final class Engine {
             }
         }
         // Where each answer is some key's, no term says which fault would account for it.
-        return new First(
-                board.ledger().matchesAnswers() ? retied(grown(orFromLone(best, effort)), effort) : best, false);
+        return new First(board.ledger().matchesAnswers() ? orFromNets(best, effort) : best, false);
     }
 
-    /** The best, or what explains better from one fault on that ties or exchanges nets. */
-    private Hypothesis orFromLone(Hypothesis start, Effort effort) {
+    /** The best, or what explains better from faults on that tie or exchange nets. */
+    private Hypothesis orFromNets(Hypothesis start, Effort effort) {
+        Hypothesis best = grown(orFrom(OneMore.ofNets(board, MOST_LONE), Search.Taste.WHOLE, start, effort));
+        return retied(orFrom(exchanged(), Search.Taste.LASTING, best, effort), effort);
+    }
+
+    /** Nothing but one fault that exchanges nets: a search that does not begin with it seldom comes upon it. */
+    private List<Hypothesis> exchanged() {
+        return board.charges().exchanges().stream()
+                .mapToObj(fault -> board.with(board.weigh(new BitSet()), fault))
+                .toList();
+    }
+
+    /** The best, or what explains better from one of these on. */
+    private Hypothesis orFrom(List<Hypothesis> starts, Search.Taste taste, Hypothesis start, Effort effort) {
         Hypothesis best = start;
-        for (Hypothesis lone : OneMore.ofNets(board, MOST_LONE)) {
-            best = better(best, explain(lone, Search.Taste.WHOLE, HEAVIEST_FIRST, effort.inBrief()));
+        for (Hypothesis other : starts) {
+            best = better(best, explain(other, taste, HEAVIEST_FIRST, effort.inBrief(), best.score()));
         }
         return best;
     }
 
-    /** The best, or what explains better from one more fault on that ties or exchanges nets of its faults. */
+    /** The best, or what explains better with one more fault that ties or exchanges nets of its faults, and so on. */
     private Hypothesis retied(Hypothesis start, Effort effort) {
-        Hypothesis best = start;
-        for (Hypothesis other : Retied.of(board, start, MOST_LONE)) {
-            best = better(best, explain(other, Search.Taste.WHOLE, HEAVIEST_FIRST, effort.inBrief()));
-        }
-        return best;
+        Hypothesis best = orFrom(Retied.of(board, start, MOST_LONE), Search.Taste.WHOLE, start, effort);
+        return best.score() > start.score() + 1e-9 ? retied(grown(best), effort) : start;
     }
 
     private static Hypothesis better(Hypothesis best, Hypothesis found) {
@@ -339,6 +348,16 @@ public final class Engine {
 
     private Hypothesis explain(
             Hypothesis start, Search.Taste taste, Comparator<Map.Entry<Term, Double>> order, Effort effort) {
+        return explain(start, taste, order, effort, Double.NEGATIVE_INFINITY);
+    }
+
+    /** Given up once it has so many faults that it can hardly be better than what is to beat. */
+    private Hypothesis explain(
+            Hypothesis start,
+            Search.Taste taste,
+            Comparator<Map.Entry<Term, Double>> order,
+            Effort effort,
+            double toBeat) {
         Hypothesis sofar = start;
         Set<Term> slips = new HashSet<>();
         while (true) {
@@ -346,7 +365,9 @@ public final class Engine {
                     .filter(cost -> cost.getValue() < Slips.REPEAT && !slips.contains(cost.getKey()))
                     .min(order)
                     .map(Map.Entry::getKey);
-            if (owed.isEmpty() || effort.isOverdue().getAsBoolean()) {
+            if (owed.isEmpty()
+                    || sofar.logPrior() < toBeat
+                    || effort.isOverdue().getAsBoolean()) {
                 return thinned(sofar);
             }
             Hypothesis found = best(sofar, owed.get(), taste, effort);

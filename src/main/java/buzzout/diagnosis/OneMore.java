@@ -39,12 +39,6 @@ final class OneMore {
         Charges charges = board.charges();
         return IntStream.range(0, charges.count())
                 .filter(fault -> most + charges.logOdds(fault) > 0 && charges.canJoin(start.charged(), fault))
-                .mapToObj(fault -> board.with(start, only(fault)));
-    }
-
-    private static BitSet only(int fault) {
-        BitSet only = new BitSet();
-        only.set(fault);
-        return only;
+                .mapToObj(fault -> board.with(start, fault));
     }
 }

@@ -34,7 +34,7 @@ final class Retied {
                 .filter(other -> (charges.nets(other) & charges.nets(fault)) == 0)
                 .forEach(elsewhere::set);
         return charges.canJoin(elsewhere, fault)
-                ? Stream.of(board.with(board.weigh(elsewhere), set(fault)))
+                ? Stream.of(board.with(board.weigh(elsewhere), fault))
                 : Stream.empty();
     }
 
@@ -44,18 +44,12 @@ final class Retied {
         if (!charges.canJoin(explanation.charged(), fault)) {
             return Stream.empty();
         }
-        Hypothesis tied = board.with(explanation, set(fault));
+        Hypothesis tied = board.with(explanation, fault);
         double most = charges.logOdds(fault) - explanation.logLikelihood();
         return charges.onNets(charges.nets(fault)).stream()
                 .filter(other -> most + charges.logOdds(other) > 0 && charges.canJoin(tied.charged(), other))
-                .mapToObj(other -> board.with(tied, set(other)))
+                .mapToObj(other -> board.with(tied, other))
                 .max(Comparator.comparingDouble(Hypothesis::score))
                 .stream();
-    }
-
-    private static BitSet set(int fault) {
-        BitSet set = new BitSet();
-        set.set(fault);
-        return set;
     }
 }

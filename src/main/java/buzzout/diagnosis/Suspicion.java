@@ -87,8 +87,8 @@ final class Suspicion {
         for (int key = 0; key < board.plan().keys().size(); key++) {
             int was = before.answer(key);
             int is = after.answer(key);
-            boolean concerned = was == wanted
-                    || is == wanted
+            boolean concerned = board.readings().chance(was, wanted) > 0
+                    || board.readings().chance(is, wanted) > 0
                     || (!atOnce && !board.readings().common(is, wanted).isEmpty());
             if (was != is && concerned) {
                 return true;
