@@ -165,7 +165,7 @@ class CircuitAgainstGraphTest {
                     }
                 }
                 case "ground" -> both(graph, part[1], GROUND);
-                case "joint" -> {}
+                case "joint", "rise" -> {}
                 case "led" -> against(graph, part[1], GROUND, led);
                 default -> throw new IllegalArgumentException(String.join(" ", part));
             }
