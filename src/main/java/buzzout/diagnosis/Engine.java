@@ -23,6 +23,8 @@ public final class Engine {
     private static final int MOST_ROUNDS = 8;
     private static final int MOST_THINNED = 16;
     private static final int MOST_LONE = 4;
+    /** So many faults may be what fewer look like that exchange nets. */
+    private static final int FEWEST_TANGLED = 3;
     /** Some seconds' worth, spent only where much contradicts each other. */
     private static final int MOST_BRANCHES = 4_000;
 
@@ -297,7 +299,10 @@ public final class Engine {
     /** The best, or what explains better from faults on that tie or exchange nets. */
     private Hypothesis orFromNets(Hypothesis start, Effort effort) {
         Hypothesis best = grown(orFrom(OneMore.ofNets(board, MOST_LONE), Search.Taste.WHOLE, start, effort));
-        return retied(orFrom(exchanged(), Search.Taste.LASTING, best, effort), effort);
+        if (best.charged().cardinality() >= FEWEST_TANGLED) {
+            best = orFrom(exchanged(), Search.Taste.LASTING, best, effort);
+        }
+        return retied(best, effort);
     }
 
     /** Nothing but one fault that exchanges nets: a search that does not begin with it seldom comes upon it. */
@@ -311,6 +316,9 @@ public final class Engine {
     private Hypothesis orFrom(List<Hypothesis> starts, Search.Taste taste, Hypothesis start, Effort effort) {
         Hypothesis best = start;
         for (Hypothesis other : starts) {
+            if (other.logPrior() <= best.score()) {
+                continue; // no evidence makes up for too many faults
+            }
             best = better(best, explain(other, taste, HEAVIEST_FIRST, effort.inBrief(), best.score()));
         }
         return best;

@@ -33,7 +33,8 @@ final class Retied {
         explanation.charged().stream()
                 .filter(other -> (charges.nets(other) & charges.nets(fault)) == 0)
                 .forEach(elsewhere::set);
-        return charges.canJoin(elsewhere, fault)
+        boolean mayBeBetter = charges.logOdds(elsewhere) + charges.logOdds(fault) > explanation.score();
+        return mayBeBetter && charges.canJoin(elsewhere, fault)
                 ? Stream.of(board.with(board.weigh(elsewhere), fault))
                 : Stream.empty();
     }
@@ -41,11 +42,11 @@ final class Retied {
     /** The fault beside all that is charged, with one more on its nets, where both could pay for themselves. */
     private static Stream<Hypothesis> inPair(Case board, Hypothesis explanation, int fault) {
         Charges charges = board.charges();
-        if (!charges.canJoin(explanation.charged(), fault)) {
+        double most = charges.logOdds(fault) - explanation.logLikelihood();
+        if (most + charges.likeliestLogOdds() <= 0 || !charges.canJoin(explanation.charged(), fault)) {
             return Stream.empty();
         }
         Hypothesis tied = board.with(explanation, fault);
-        double most = charges.logOdds(fault) - explanation.logLikelihood();
         return charges.onNets(charges.nets(fault)).stream()
                 .filter(other -> most + charges.logOdds(other) > 0 && charges.canJoin(tied.charged(), other))
                 .mapToObj(other -> board.with(tied, other))
