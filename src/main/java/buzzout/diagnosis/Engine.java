@@ -307,8 +307,9 @@ public final class Engine {
 
     /** Nothing but one fault that exchanges nets: a search that does not begin with it seldom comes upon it. */
     private List<Hypothesis> exchanged() {
+        Hypothesis nothing = board.weigh(new BitSet());
         return board.charges().exchanges().stream()
-                .mapToObj(fault -> board.with(board.weigh(new BitSet()), fault))
+                .mapToObj(fault -> board.with(nothing, fault))
                 .toList();
     }
 

@@ -4,7 +4,6 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * One fault more, of any kind and wherever it sits. It may pay for many slight costs, none of which is owed an
@@ -19,7 +18,10 @@ final class OneMore {
         double costs = board.costs(start).values().stream()
                 .mapToDouble(Double::doubleValue)
                 .sum();
-        return with(board, start, -costs)
+        Charges charges = board.charges();
+        return IntStream.range(0, charges.count())
+                .filter(fault -> charges.logOdds(fault) > costs && charges.canJoin(start.charged(), fault))
+                .mapToObj(fault -> board.with(start, fault))
                 .filter(more -> more.score() > start.score() + 1e-9)
                 .max(Comparator.comparingDouble(Hypothesis::score))
                 .orElse(start);
@@ -27,18 +29,12 @@ final class OneMore {
 
     /** Of the faults that tie or exchange nets, those few that account best for everything when each is the only one. */
     static List<Hypothesis> ofNets(Case board, int most) {
-        return with(board, board.weigh(new BitSet()), Double.POSITIVE_INFINITY)
-                .filter(lone -> board.charges().tiesNets(lone.charged().nextSetBit(0)))
+        Hypothesis nothing = board.weigh(new BitSet());
+        return IntStream.range(0, board.charges().count())
+                .filter(board.charges()::tiesNets)
+                .mapToObj(fault -> board.with(nothing, fault))
                 .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
                 .limit(most)
                 .toList();
-    }
-
-    /** The start with each fault that could pay for itself with this much. */
-    private static Stream<Hypothesis> with(Case board, Hypothesis start, double most) {
-        Charges charges = board.charges();
-        return IntStream.range(0, charges.count())
-                .filter(fault -> most + charges.logOdds(fault) > 0 && charges.canJoin(start.charged(), fault))
-                .mapToObj(fault -> board.with(start, fault));
     }
 }
