@@ -3,6 +3,7 @@ package buzzout.circuit;
 import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import buzzout.plan.Net;
+import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -29,6 +30,8 @@ public final class Circuit {
     private final long[] pinsOn;
     /** The keys whose switch conducts without a press. */
     private final BitSet stuck;
+
+    private final Branches standing;
     /** The same board at the moments when all that is loose is open. */
     private final Optional<Circuit> atWorst;
 
@@ -47,6 +50,7 @@ public final class Circuit {
             Arrays.setAll(lumpOf, each -> lumpOf[each] == from ? to : lumpOf[each]);
             pinsOn[to] |= pinsOn[from];
         }
+        standing = standing();
     }
 
     private Circuit(Wiring wiring, Optional<Circuit> atWorst) {
@@ -60,6 +64,7 @@ public final class Circuit {
             pinsOn[lumpOf[pin]] |= 1L << pin;
         }
         stuck = wiring.heldKeys();
+        standing = standing();
     }
 
     public static Circuit of(Plan plan) {
@@ -121,6 +126,96 @@ public final class Circuit {
         return read(held);
     }
 
+    /** What one held key adds to the quiet sweep, which is known. */
+    public Reading added(Key key, Reading quiet) {
+        return beyond(quiet, isOnlyWay(key) ? addedBy(key) : pressed(key));
+    }
+
+    /**
+     * The same of a key that is soldered as it is on another board, on which no net is wired otherwise than planned.
+     * Nothing where this board is loose or the key stuck.
+     */
+    public Optional<Reading> addedIfSoldered(Key key, Circuit as, Reading quiet) {
+        if (isLoose() || stuck.get(key.index())) {
+            return Optional.empty();
+        }
+        Way way = way(key, as.wiring);
+        if (isOnlyWay(way)) {
+            return Optional.of(beyond(quiet, added(across(way))));
+        }
+        Branches branches = new Branches(standing, 2);
+        branches.add(way);
+        return Optional.of(beyond(quiet, readNow(branches)));
+    }
+
+    /** What such a key ties together, where there is no other way for any current. */
+    public Optional<Across> across(Key key, Circuit as) {
+        Way way = way(key, as.wiring);
+        return standing.count == 0 && atWorst.isEmpty() && isOnlyWay(way) ? Optional.of(across(way)) : Optional.empty();
+    }
+
+    /** What a key ties together. */
+    public Reading added(Across across) {
+        Pairs forwards = Pairs.across(across.driven(), across.reading());
+        if (across.andBack()) {
+            return new Reading(forwards.plus(Pairs.across(across.reading(), across.driven())), Pairs.NONE);
+        }
+        return sureDiodes > 0 ? new Reading(forwards, Pairs.NONE) : new Reading(Pairs.NONE, forwards);
+    }
+
+    private static Reading beyond(Reading quiet, Reading now) {
+        return new Reading(
+                now.low().minus(quiet.low()),
+                now.between().minus(quiet.between()).minus(quiet.low()));
+    }
+
+    /** A key's way for current from lump to lump, and whether also back. */
+    private record Way(int from, int to, boolean andBack, boolean isOpen) {}
+
+    private Way way(int key) {
+        return way(wiring.plan().keys().get(key), wiring);
+    }
+
+    private Way way(Key key, Wiring soldered) {
+        NetKind leaves = wiring.currentLeavesTo(key, soldered);
+        return new Way(
+                lumpOf[soldered.end(key, leaves.other())],
+                lumpOf[soldered.end(key, leaves)],
+                soldered.isBypassed(key),
+                soldered.isOpen(key));
+    }
+
+    private boolean isOnlyWay(Key key) {
+        return isOnlyWay(way(key.index()))
+                && atWorst.map(worst -> worst.isOnlyWay(key)).orElse(true);
+    }
+
+    /** Whether no current flows on through other keys, and ground has no say. */
+    private boolean isOnlyWay(Way way) {
+        int ground = lumpOf[wiring.layout().ground];
+        return way.isOpen()
+                || (way.from() != ground
+                        && way.to() != ground
+                        && !standing.goOn(way.from(), way.to())
+                        && !(way.andBack() && standing.goOn(way.to(), way.from())));
+    }
+
+    private Reading addedBy(Key key) {
+        Reading now = added(across(way(key.index())));
+        if (atWorst.isEmpty()) {
+            return now;
+        }
+        Circuit worst = atWorst.get();
+        Pairs always = worst.added(worst.across(worst.way(key.index()))).low();
+        return new Reading(always, now.low().plus(now.between()).minus(always));
+    }
+
+    private Across across(Way way) {
+        return way.isOpen() || way.from() == way.to()
+                ? Across.NOTHING
+                : new Across(pinsOn[way.to()], pinsOn[way.from()], way.andBack());
+    }
+
     /** The sweep while these keys, by index, are held. What conducts only at times may read either way. */
     public Reading read(BitSet held) {
         Reading now = readNow(held);
@@ -133,7 +228,10 @@ public final class Circuit {
     }
 
     private Reading readNow(BitSet held) {
-        Branches branches = branchesOf(held);
+        return readNow(branchesOf(held));
+    }
+
+    private Reading readNow(Branches branches) {
         int ground = lumpOf[wiring.layout().ground];
         long[] low = new long[pins];
         long[] between = new long[pins];
@@ -150,30 +248,21 @@ public final class Circuit {
         return new Reading(Pairs.takingOver(low), Pairs.takingOver(between));
     }
 
-    private Branches branchesOf(BitSet held) {
-        BitSet down = stuck;
-        if (!held.isEmpty()) {
-            down = (BitSet) stuck.clone();
-            down.or(held);
-        }
+    /** The branches that conduct with no key held: stuck switches and dragged pins. */
+    private Branches standing() {
         BitSet dragged = wiring.draggedPins();
-        Branches branches = new Branches(2 * down.cardinality() + dragged.cardinality());
-        for (int index = down.nextSetBit(0); index >= 0; index = down.nextSetBit(index + 1)) {
-            Key key = wiring.plan().keys().get(index);
-            if (wiring.isOpen(key)) {
-                continue;
+        Branches branches = new Branches(2 * stuck.cardinality() + dragged.cardinality());
+        stuck.stream().forEach(key -> branches.add(way(key)));
+        dragged.stream().forEach(pin -> branches.add(lumpOf[pin], lumpOf[wiring.layout().ground], sureDiodes + 1));
+        return branches;
+    }
+
+    private Branches branchesOf(BitSet held) {
+        Branches branches = new Branches(standing, 2 * held.cardinality());
+        for (int key = held.nextSetBit(0); key >= 0; key = held.nextSetBit(key + 1)) {
+            if (!stuck.get(key)) {
+                branches.add(way(key));
             }
-            int anode = lumpOf[wiring.anodeEnd(key)];
-            int cathode = lumpOf[wiring.cathodeEnd(key)];
-            if (wiring.isBypassed(key)) {
-                branches.add(anode, cathode, 0);
-                branches.add(cathode, anode, 0);
-            } else {
-                branches.add(anode, cathode, 1);
-            }
-        }
-        for (int pin = dragged.nextSetBit(0); pin >= 0; pin = dragged.nextSetBit(pin + 1)) {
-            branches.add(lumpOf[pin], lumpOf[wiring.layout().ground], sureDiodes + 1);
         }
         return branches;
     }
@@ -193,6 +282,35 @@ public final class Circuit {
             to = new int[most];
             passed = new int[most];
             diodes = new int[most];
+        }
+
+        /** The same branches, and room for more. */
+        Branches(Branches others, int more) {
+            from = Arrays.copyOf(others.from, others.count + more);
+            to = Arrays.copyOf(others.to, others.count + more);
+            passed = Arrays.copyOf(others.passed, others.count + more);
+            diodes = new int[others.count + more];
+            count = others.count;
+        }
+
+        /** Whether current that passes from one lump to another may come from farther or go on. */
+        boolean goOn(int fromLump, int toLump) {
+            for (int branch = 0; branch < count; branch++) {
+                if (to[branch] == fromLump || from[branch] == toLump) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        void add(Way way) {
+            if (way.isOpen()) {
+                return;
+            }
+            add(way.from(), way.to(), way.andBack() ? 0 : 1);
+            if (way.andBack()) {
+                add(way.to(), way.from(), 0);
+            }
         }
 
         void add(int fromLump, int toLump, int diodesPassed) {

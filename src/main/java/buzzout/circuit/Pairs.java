@@ -52,6 +52,18 @@ public final class Pairs {
         return new Pairs(words);
     }
 
+    /** Each of some pins that reads low while any of others is driven; both are bit sets. */
+    static Pairs across(long driven, long reading) {
+        if (driven == 0 || reading == 0) {
+            return NONE;
+        }
+        long[] words = new long[Long.SIZE - Long.numberOfLeadingZeros(driven)];
+        for (long left = driven; left != 0; left &= left - 1) {
+            words[Long.numberOfTrailingZeros(left)] = reading;
+        }
+        return new Pairs(words);
+    }
+
     /** The pins that read low while {@code low} is driven, as a bit set. */
     public long readsLow(int low) {
         return low < readsLow.length ? readsLow[low] : 0;
@@ -158,7 +170,12 @@ public final class Pairs {
 
     @Override
     public int hashCode() {
-        return Arrays.hashCode(readsLow);
+        // A sum alone would be the same for many sets of few bits.
+        long mixed = readsLow.length;
+        for (long word : readsLow) {
+            mixed = Long.rotateLeft((mixed ^ word) * 0x9E3779B97F4A7C15L, 29);
+        }
+        return Long.hashCode(mixed);
     }
 
     @Override

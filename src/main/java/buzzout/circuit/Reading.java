@@ -7,6 +7,8 @@ package buzzout.circuit;
  * @param between the pairs whose level lies between a sure low and a sure high, so that they may read either way
  */
 public record Reading(Pairs low, Pairs between) {
+    public static final Reading NOTHING = new Reading(Pairs.NONE, Pairs.NONE);
+
     /** Whether a sweep that read exactly these pairs low agrees. */
     public boolean agreesWith(Pairs seen) {
         return seen.containsAll(low) && low.plus(between).containsAll(seen);

@@ -157,8 +157,13 @@ public final class Wiring {
     }
 
     private NetKind currentLeavesTo(Key key) {
+        return currentLeavesTo(key, this);
+    }
+
+    /** On this board, for a key that is soldered as on another. */
+    NetKind currentLeavesTo(Key key, Wiring soldered) {
         NetKind planned = layout.plan.stripe();
-        return turned.get(key.index()) == allTurned ? planned : planned.other();
+        return soldered.turned.get(key.index()) == allTurned ? planned : planned.other();
     }
 
     /** Calls back for every piece that conducts both ways with no key pressed: links, leads, bridges, grounds. */

@@ -142,6 +142,29 @@ final class Charges {
         return reach.get(number);
     }
 
+    /** The faults that sit in this key alone. */
+    BitSet inKey(int key) {
+        return (BitSet) inKey.get(key).clone();
+    }
+
+    /** The held switches. */
+    BitSet held() {
+        return held;
+    }
+
+    /** The faults of nets that last and show the same in every sweep. */
+    BitSet lastingOfNets() {
+        BitSet lasting = new BitSet();
+        for (int number = 0; number < faults.size(); number++) {
+            lasting.set(
+                    number,
+                    !inOneKey.get(number)
+                            && !loose.get(number)
+                            && faults.get(number).kind() != FaultKind.PIN_DRAGGED);
+        }
+        return lasting;
+    }
+
     boolean inOneKey(int number) {
         return inOneKey.get(number);
     }

@@ -1,6 +1,7 @@
 package buzzout.diagnosis;
 
 import java.util.Arrays;
+import java.util.BitSet;
 
 /** How often each numbered reading counts; grows as numbers do. */
 final class Counts {
@@ -8,6 +9,15 @@ final class Counts {
 
     int of(int number) {
         return number < counts.length ? counts[number] : 0;
+    }
+
+    /** The numbers that count at all. */
+    BitSet present() {
+        BitSet present = new BitSet();
+        for (int number = 0; number < counts.length; number++) {
+            present.set(number, counts[number] > 0);
+        }
+        return present;
     }
 
     void add(int number, int more) {

@@ -23,7 +23,7 @@ public final class Engine {
     private static final int MOST_ROUNDS = 8;
     private static final int MOST_THINNED = 16;
     private static final int MOST_LONE = 4;
-    /** So many faults may be what fewer look like that exchange nets. */
+    /** So many faults may be what others of nets look like. */
     private static final int FEWEST_TANGLED = 3;
     /** Some seconds' worth, spent only where much contradicts each other. */
     private static final int MOST_BRANCHES = 4_000;
@@ -276,58 +276,71 @@ public final class Engine {
         if (isAnotherBoard(quick)) {
             return new First(quick, false);
         }
-        Hypothesis best = effort.thorough() ? explain(same, Search.Taste.WHOLE, HEAVIEST_FIRST, effort) : quick;
+        boolean tangled = quick.charged().cardinality() >= FEWEST_TANGLED;
+        Hypothesis best = !effort.thorough()
+                ? quick
+                : explain(tangled ? orClimbed(quick, effort) : same, Search.Taste.WHOLE, HEAVIEST_FIRST, effort);
         if (!effort.thorough() || (isOneMore(best) && best.score() >= glanced.score())) {
             return new First(best, !isOneMore(best));
         }
+        Hypothesis nothing = board.weigh(new BitSet());
+        // Where much is wrong, thorough searches for one term after another get lost, and the nets tell more.
+        Effort another = tangled ? effort.inBrief() : effort;
         if (!glanced.charged().equals(explanation.charged())) {
-            best = better(best, explain(thinned(glanced), Search.Taste.WHOLE, HEAVIEST_FIRST, effort));
+            best = orExplained(best, thinned(glanced), Search.Taste.WHOLE, HEAVIEST_FIRST, another);
         }
         if (exhaustive.isPresent()) {
-            best = better(best, explain(exhaustive.get().best(), Search.Taste.WHOLE, HEAVIEST_FIRST, effort));
+            best = orExplained(best, exhaustive.get().best(), Search.Taste.WHOLE, HEAVIEST_FIRST, effort);
         }
-        Hypothesis nothing = board.weigh(new BitSet());
         for (Search.Taste taste : Search.Taste.values()) {
             for (Comparator<Map.Entry<Term, Double>> order : List.of(HEAVIEST_FIRST, HEAVIEST_FIRST.reversed())) {
-                best = better(best, explain(nothing, taste, order, effort));
+                best = orExplained(best, nothing, taste, order, another);
             }
         }
         // Where each answer is some key's, no term says which fault would account for it.
-        return new First(board.ledger().matchesAnswers() ? orFromNets(best, effort) : best, false);
-    }
-
-    /** The best, or what explains better from faults on that tie or exchange nets. */
-    private Hypothesis orFromNets(Hypothesis start, Effort effort) {
-        Hypothesis best = grown(orFrom(OneMore.ofNets(board, MOST_LONE), Search.Taste.WHOLE, start, effort));
-        if (best.charged().cardinality() >= FEWEST_TANGLED) {
-            best = orFrom(exchanged(), Search.Taste.LASTING, best, effort);
+        if (board.ledger().matchesAnswers()) {
+            best = grown(orFrom(OneMore.ofNets(board, MOST_LONE), best, effort));
+            best = retied(best, effort);
         }
-        return retied(best, effort);
+        return new First(best.charged().cardinality() < FEWEST_TANGLED ? best : untangled(best, effort), false);
     }
 
-    /** Nothing but one fault that exchanges nets: a search that does not begin with it seldom comes upon it. */
-    private List<Hypothesis> exchanged() {
-        Hypothesis nothing = board.weigh(new BitSet());
-        return board.charges().exchanges().stream()
-                .mapToObj(fault -> board.with(nothing, fault))
-                .toList();
+    /** The best, or what explains better from this start on. */
+    private Hypothesis orExplained(
+            Hypothesis best,
+            Hypothesis start,
+            Search.Taste taste,
+            Comparator<Map.Entry<Term, Double>> order,
+            Effort effort) {
+        return better(best, explain(start, taste, order, effort, best.score()));
+    }
+
+    private Hypothesis orClimbed(Hypothesis best, Effort effort) {
+        return better(best, NetsFirst.climbed(board, board.weigh(new BitSet()), effort.isUrgent()));
+    }
+
+    /** The best, or what explains better by faults of nets found before those in keys. */
+    private Hypothesis untangled(Hypothesis start, Effort effort) {
+        List<Hypothesis> starts = List.of(start, board.weigh(new BitSet()));
+        Hypothesis best = better(start, NetsFirst.best(board, starts, effort.isUrgent()));
+        return best.score() > start.score() + 1e-9 ? grown(best) : start;
     }
 
     /** The best, or what explains better from one of these on. */
-    private Hypothesis orFrom(List<Hypothesis> starts, Search.Taste taste, Hypothesis start, Effort effort) {
+    private Hypothesis orFrom(List<Hypothesis> starts, Hypothesis start, Effort effort) {
         Hypothesis best = start;
         for (Hypothesis other : starts) {
             if (other.logPrior() <= best.score()) {
                 continue; // no evidence makes up for too many faults
             }
-            best = better(best, explain(other, taste, HEAVIEST_FIRST, effort.inBrief(), best.score()));
+            best = orExplained(best, other, Search.Taste.WHOLE, HEAVIEST_FIRST, effort.inBrief());
         }
         return best;
     }
 
     /** The best, or what explains better with one more fault that ties or exchanges nets of its faults, and so on. */
     private Hypothesis retied(Hypothesis start, Effort effort) {
-        Hypothesis best = orFrom(Retied.of(board, start, MOST_LONE), Search.Taste.WHOLE, start, effort);
+        Hypothesis best = orFrom(Retied.of(board, start, MOST_LONE), start, effort);
         return best.score() > start.score() + 1e-9 ? retied(grown(best), effort) : start;
     }
 

@@ -1,7 +1,6 @@
 package buzzout.diagnosis;
 
 import buzzout.circuit.Circuit;
-import buzzout.circuit.Layout;
 import buzzout.circuit.Reading;
 import buzzout.plan.Joint;
 import buzzout.plan.Key;
@@ -11,7 +10,6 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
@@ -25,9 +23,8 @@ final class Forecasts {
     private static final long MOST_REMEMBERED = 2_000_000;
 
     private final Charges charges;
-    private final Layout layout;
+    private final Boards boards;
     private final List<Key> keys;
-    private final Readings readings = new Readings();
     private final List<Trial> trials = new ArrayList<>();
     private Forecast sound;
     private List<Single> singles = List.of();
@@ -40,7 +37,7 @@ final class Forecasts {
 
     Forecasts(Charges charges) {
         this.charges = charges;
-        layout = new Layout(charges.plan());
+        boards = new Boards(charges);
         keys = charges.plan().keys();
         sound = afresh();
     }
@@ -66,7 +63,12 @@ final class Forecasts {
     }
 
     Readings readings() {
-        return readings;
+        return boards.readings();
+    }
+
+    /** The board of these faults of nets, whose keys may have faults too. */
+    WiredNets wired(BitSet nets) {
+        return new WiredNets(boards, nets);
     }
 
     Forecast sound() {
@@ -75,15 +77,15 @@ final class Forecasts {
 
     /** From the circuit alone, key by key. */
     Forecast whole(BitSet charged) {
-        Circuit circuit = Circuit.of(layout, charges.faults(charged));
-        Reading quiet = hanging(circuit.quiet());
+        Circuit circuit = boards.circuit(charged);
+        Reading quiet = boards.quiet(circuit);
         int[] answers = new int[keys.size() + trials.size()];
         java.util.Arrays.setAll(
                 answers,
                 asked -> asked < keys.size()
-                        ? answer(circuit, quiet, asked)
+                        ? boards.answer(circuit, quiet, asked)
                         : outcome(circuit, quiet, trials.get(asked - keys.size())));
-        return Forecast.of(readings.number(quiet), answers);
+        return Forecast.of(boards.readings().number(quiet), answers);
     }
 
     Forecast of(BitSet charged) {
@@ -132,14 +134,14 @@ final class Forecasts {
         }
         int quiet = forecast.quiet() == sound.quiet() ? single.forecast().quiet() : forecast.quiet();
         if (quietAgain || !again.isEmpty()) {
-            Circuit circuit = Circuit.of(layout, charges.faults(both));
-            Reading now = hanging(circuit.quiet());
-            quiet = readings.number(now);
+            Circuit circuit = boards.circuit(both);
+            Reading now = boards.quiet(circuit);
+            quiet = boards.readings().number(now);
             for (int key = again.nextSetBit(0); key >= 0; key = again.nextSetBit(key + 1)) {
-                answers[key] = answer(circuit, now, key);
+                answers[key] = boards.answer(circuit, now, key);
             }
         }
-        tryAgain(both, number, readings.reading(quiet), answers);
+        tryAgain(both, number, boards.readings().reading(quiet), answers);
         return Forecast.of(quiet, answers);
     }
 
@@ -153,7 +155,7 @@ final class Forecasts {
         if (concerned.length == 0) {
             return;
         }
-        Circuit circuit = Circuit.of(layout, charges.faults(charged));
+        Circuit circuit = boards.circuit(charged);
         for (int trial : concerned) {
             answers[keys.size() + trial] = outcome(circuit, quiet, trials.get(trial));
         }
@@ -161,35 +163,18 @@ final class Forecasts {
 
     private int outcome(Circuit circuit, Reading quiet, Trial trial) {
         Reading now = trial.reading(circuit);
-        return trial instanceof Trial.Touch ? beyond(circuit.quiet(), now) : beyond(quiet, hanging(now));
-    }
-
-    private int answer(Circuit circuit, Reading quiet, int key) {
-        return beyond(quiet, hanging(circuit.pressed(keys.get(key))));
+        return trial instanceof Trial.Touch
+                ? boards.beyond(circuit.quiet(), now)
+                : boards.beyond(quiet, boards.hanging(now));
     }
 
     /** What touches of these joints, tried or not, would add to the quiet sweep of a board with these faults. */
     int[] touches(BitSet charged, List<Joint> joints) {
-        Circuit circuit = Circuit.of(layout, charges.faults(charged));
+        Circuit circuit = boards.circuit(charged);
         Reading quiet = circuit.quiet();
         return joints.stream()
-                .mapToInt(joint -> beyond(quiet, circuit.touching(joint).quiet()))
+                .mapToInt(joint -> boards.beyond(quiet, circuit.touching(joint).quiet()))
                 .toArray();
-    }
-
-    /** While the flying lead hangs free, what conducts with its pin says nothing that other pins do not say. */
-    private Reading hanging(Reading reading) {
-        OptionalInt spare = charges.plan().sparePinIndex();
-        return spare.isEmpty()
-                ? reading
-                : new Reading(
-                        reading.low().withoutPin(spare.getAsInt()),
-                        reading.between().withoutPin(spare.getAsInt()));
-    }
-
-    private int beyond(Reading quiet, Reading now) {
-        return readings.number(
-                new Reading(now.low().minus(quiet.low()), now.between().minus(quiet.between())));
     }
 
     private Single single(int number) {
@@ -208,17 +193,17 @@ final class Forecasts {
     }
 
     private Forecast lone(int number) {
-        Circuit circuit = Circuit.of(layout, List.of(charges.fault(number)));
-        Reading quiet = hanging(circuit.quiet());
+        Circuit circuit = boards.lone(number);
+        Reading quiet = boards.quiet(circuit);
         int[] answers = sound.copyOfAnswers();
         BitSet reach = charges.reach(number);
         for (int key = reach.nextSetBit(0); key >= 0; key = reach.nextSetBit(key + 1)) {
-            answers[key] = answer(circuit, quiet, key);
+            answers[key] = boards.answer(circuit, quiet, key);
         }
         BitSet only = new BitSet();
         only.set(number);
         tryAgain(only, number, quiet, answers);
-        return Forecast.of(readings.number(quiet), answers);
+        return Forecast.of(boards.readings().number(quiet), answers);
     }
 
     private static BitSet plus(BitSet charged, int number) {

@@ -194,6 +194,9 @@ final class Ledger {
     }
 
     private double askedCost(int asked, int forecast, int slips) {
+        if (!asked(asked)) {
+            return everyKey && asked < keys ? doubt(forecast) : 0;
+        }
         double cost = asked >= keys
                 ? cost(meant.get(asked), forecast, slips * Slips.TRIAL_SPOILT, slips * Slips.TRIAL_SPOILT)
                 : cost(meant.get(asked), forecast, slips * Slips.NO_PRESS, slips * Slips.OTHER_ANSWER);
@@ -205,6 +208,11 @@ final class Ledger {
             }
         }
         return cost;
+    }
+
+    /** Whether anything is known of this key or trial alone. */
+    private boolean asked(int asked) {
+        return asked >= keys || named.get(asked) || !flexed.get(asked).isEmpty();
     }
 
     private double cost(Tally came, int forecast, double nothing, double another) {

@@ -15,7 +15,7 @@ final class Readings {
     private final List<Reading> readings = new ArrayList<>();
 
     Readings() {
-        number(new Reading(Pairs.NONE, Pairs.NONE));
+        number(Reading.NOTHING);
     }
 
     int number(Reading reading) {

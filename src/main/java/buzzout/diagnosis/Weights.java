@@ -95,6 +95,64 @@ final class Weights {
         return ledger.answerCost(answer, able.of(answer), readings.isVague(answer) ? 0 : due.of(answer));
     }
 
+    /** Whether nothing would be better with another answer of this key. */
+    boolean isPleased(int key, int answer) {
+        return ledger.askedCost(key, answer) > -NOTHING
+                && (!ledger.matchesAnswers() || ledger.isNamed(key) || answerCost(answer) > -NOTHING);
+    }
+
+    /** What answers cost that come too often, too seldom or from nowhere. */
+    Map<Integer, Double> answerCosts() {
+        Map<Integer, Double> costs = new LinkedHashMap<>();
+        if (ledger.matchesAnswers()) {
+            BitSet answers = able.present();
+            answers.or(ledger.came());
+            answers.stream()
+                    .filter(answer -> answerCost(answer) < -NOTHING)
+                    .forEach(answer -> costs.put(answer, answerCost(answer)));
+        }
+        return costs;
+    }
+
+    /** What it would change if a key gave another answer. */
+    double ifMoved(int key, int before, int after) {
+        if (ledger.matchesAnswers() && (readings.isVague(before) || readings.isVague(after))) {
+            double change = move(key, before, after);
+            move(key, after, before);
+            return change;
+        }
+        double change = ledger.askedCost(key, after) - ledger.askedCost(key, before);
+        if (!ledger.matchesAnswers()) {
+            return change;
+        }
+        int dueToo = ledger.isNamed(key) ? 0 : 1;
+        return change
+                + ledger.answerCost(before, able.of(before) - 1, due.of(before) - dueToo)
+                - ledger.answerCost(before, able.of(before), due.of(before))
+                + ledger.answerCost(after, able.of(after) + 1, due.of(after) + dueToo)
+                - ledger.answerCost(after, able.of(after), due.of(after));
+    }
+
+    /** Lets a key give another answer; what that changes. */
+    double move(int key, int before, int after) {
+        double change = ledger.askedCost(key, after) - ledger.askedCost(key, before);
+        if (!ledger.matchesAnswers()) {
+            return change;
+        }
+        BitSet touched = new BitSet();
+        touch(touched, before);
+        touch(touched, after);
+        for (int answer = touched.nextSetBit(0); answer >= 0; answer = touched.nextSetBit(answer + 1)) {
+            change -= answerCost(answer);
+        }
+        count(key, before, -1);
+        count(key, after, 1);
+        for (int answer = touched.nextSetBit(0); answer >= 0; answer = touched.nextSetBit(answer + 1)) {
+            change += answerCost(answer);
+        }
+        return change;
+    }
+
     /** What changes when another forecast takes this one's place. */
     void compare(Forecast next, Tolerance tolerance, Change change) {
         change.clear();
