@@ -133,10 +133,10 @@ public final class Circuit {
 
     /**
      * The same of a key that is soldered as it is on another board, on which no net is wired otherwise than planned.
-     * Nothing where this board is loose or the key stuck.
+     * Nothing where either board is loose or the key stuck.
      */
     public Optional<Reading> addedIfSoldered(Key key, Circuit as, Reading quiet) {
-        if (isLoose() || stuck.get(key.index())) {
+        if (isLoose() || as.isLoose() || stuck.get(key.index())) {
             return Optional.empty();
         }
         Way way = way(key, as.wiring);
@@ -151,7 +151,9 @@ public final class Circuit {
     /** What such a key ties together, where there is no other way for any current. */
     public Optional<Across> across(Key key, Circuit as) {
         Way way = way(key, as.wiring);
-        return standing.count == 0 && atWorst.isEmpty() && isOnlyWay(way) ? Optional.of(across(way)) : Optional.empty();
+        return standing.count == 0 && !isLoose() && !as.isLoose() && isOnlyWay(way)
+                ? Optional.of(across(way))
+                : Optional.empty();
     }
 
     /** What a key ties together. */

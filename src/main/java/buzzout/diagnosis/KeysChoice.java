@@ -32,8 +32,14 @@ final class KeysChoice {
                 .toList();
     }
 
-    Draft draft(BitSet nets) {
-        return new Choice(nets).draft();
+    /** What these faults of nets and the keys' choice weigh, apart from trials. */
+    double score(BitSet nets) {
+        return new Choice(nets).score;
+    }
+
+    /** These faults of nets and the keys' choice. */
+    BitSet charged(BitSet nets) {
+        return new Choice(nets).charged;
     }
 
     List<Burden> burdens(BitSet nets) {
@@ -43,7 +49,6 @@ final class KeysChoice {
     private final class Choice {
         private final Charges charges = board.charges();
         private final Ledger ledger = board.ledger();
-        private final BitSet nets;
         private final BitSet charged;
         private final WiredNets wired;
         private final int[] answers;
@@ -52,7 +57,6 @@ final class KeysChoice {
         private double score;
 
         Choice(BitSet nets) {
-            this.nets = nets;
             charged = (BitSet) nets.clone();
             wired = board.forecasts().wired(nets);
             answers = answers();
@@ -103,10 +107,6 @@ final class KeysChoice {
                 charged.set(chosen);
                 score += most;
             }
-        }
-
-        Draft draft() {
-            return new Draft(nets, charged, score);
         }
 
         List<Burden> burdens() {

@@ -32,7 +32,7 @@ final class NetsFirst {
     private final Charges charges;
     private final KeysChoice choice;
     private final BitSet candidates;
-    private final Map<SetOfFaults, Draft> drafted = new HashMap<>();
+    private final Map<SetOfFaults, Double> scores = new HashMap<>();
     private final BooleanSupplier isUrgent;
     private int left;
 
@@ -53,7 +53,7 @@ final class NetsFirst {
                 .toList();
         Hypothesis best = starts.get(0);
         for (Draft start : climbed) {
-            Hypothesis found = board.weigh(search.top(start).charged());
+            Hypothesis found = board.weigh(search.charged(search.top(start)));
             best = found.score() > best.score() ? found : best;
             if (board.costs(best).isEmpty()) {
                 break;
@@ -65,7 +65,11 @@ final class NetsFirst {
     /** The best that is found by climbing alone. */
     static Hypothesis climbed(Case board, Hypothesis start, BooleanSupplier isUrgent) {
         NetsFirst search = new NetsFirst(board, isUrgent);
-        return board.weigh(search.climbed(search.start(start)).charged());
+        return board.weigh(search.charged(search.climbed(search.start(start))));
+    }
+
+    private BitSet charged(Draft draft) {
+        return choice.charged(draft.nets());
     }
 
     private Draft start(Hypothesis start) {
@@ -80,6 +84,14 @@ final class NetsFirst {
         return climbed(start, new BitSet(), true);
     }
 
+    /**
+     * Faults of nets, the keys' own left to choose.
+     *
+     * @param nets numbers of faults; never changed
+     * @param score what it weighs with the keys' own, apart from trials
+     */
+    private record Draft(BitSet nets, double score) {}
+
     /** A draft that grew by kicks, one of which has to stay. */
     private record Kicked(int tie, Draft draft) {
         static final Comparator<Kicked> BEST_FIRST = Comparator.comparingDouble(
@@ -90,10 +102,11 @@ final class NetsFirst {
     private record Bound(int fault, double most) {}
 
     private Draft draft(BitSet nets) {
-        return drafted.computeIfAbsent(new SetOfFaults(nets), any -> {
+        double score = scores.computeIfAbsent(new SetOfFaults(nets), any -> {
             left--;
-            return choice.draft((BitSet) nets.clone());
+            return choice.score(nets);
         });
+        return new Draft(nets, score);
     }
 
     private Draft top(Draft start) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import buzzout.plan.Joint;
+import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -52,6 +53,67 @@ class CircuitAgainstGraphTest {
         assertTrue(
                 lowPairs > 300 && betweenPairs > 100,
                 () -> "seed " + seed + " hardly tries anything: " + lowPairs + " lows, " + betweenPairs + " between");
+    }
+
+    /** The short way that most questions take, against the walk that the tests above hold against the graph. */
+    @ParameterizedTest
+    @ValueSource(longs = {21, 22, 23, 24})
+    void what_one_key_adds_is_what_reads_otherwise_than_in_the_quiet_sweep(long seed) {
+        Random random = new Random(seed);
+        int asked = 0;
+        for (int board = 0; board < 200; board++) {
+            Plan plan = RandomBoards.plan(random, random.nextInt(3));
+            List<Fault> faults = RandomBoards.faults(random, plan, 4);
+            Circuit circuit = Circuit.of(plan, faults);
+            for (Key key : plan.keys()) {
+                assertEquals(
+                        walked(circuit, key),
+                        circuit.added(key, circuit.quiet()),
+                        () -> "seed " + seed + ", " + key.name() + ", faults " + faults + "\n"
+                                + Netlist.text(plan, faults));
+                asked++;
+            }
+        }
+        int questions = asked;
+        assertTrue(questions > 1000, () -> "seed " + seed + " hardly tries anything: " + questions + " keys");
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {31, 32, 33, 34})
+    void a_key_with_a_fault_adds_the_same_whether_the_whole_board_or_only_the_key_is_soldered_anew(long seed) {
+        Random random = new Random(seed);
+        int asked = 0;
+        for (int board = 0; board < 200; board++) {
+            Plan plan = RandomBoards.plan(random, random.nextInt(3));
+            List<Fault> faults = RandomBoards.faults(random, plan, 4).stream()
+                    .filter(fault -> fault.onlyKey().isEmpty() || fault.kind() == FaultKind.SWITCH_HELD)
+                    .toList();
+            Circuit circuit = Circuit.of(plan, faults);
+            for (Fault inKey : Catalogue.of(plan)) {
+                if (inKey.onlyKey().isEmpty() || inKey.kind() == FaultKind.SWITCH_HELD || circuit.isLoose()) {
+                    continue;
+                }
+                Key key = plan.keys().get(inKey.onlyKey().getAsInt());
+                Optional<Reading> added =
+                        circuit.addedIfSoldered(key, Circuit.of(plan, List.of(inKey)), circuit.quiet());
+                List<Fault> both = new ArrayList<>(faults);
+                both.add(inKey);
+                if (added.isPresent()) {
+                    assertEquals(walked(Circuit.of(plan, both), key), added.get(), () -> "seed " + seed + ", " + both);
+                    asked++;
+                }
+            }
+        }
+        int questions = asked;
+        assertTrue(questions > 1000, () -> "seed " + seed + " hardly tries anything: " + questions + " faults");
+    }
+
+    private static Reading walked(Circuit circuit, Key key) {
+        Reading quiet = circuit.quiet();
+        Reading pressed = circuit.pressed(key);
+        return new Reading(
+                pressed.low().minus(quiet.low()),
+                pressed.between().minus(quiet.between()).minus(quiet.low()));
     }
 
     @ParameterizedTest

@@ -82,7 +82,14 @@ class SeveralFaultsTest {
         "5, FREE_PLAY, 204050",
         "5, FREE_PLAY, 557050",
         "5, ROLL_CALL, 293050",
-        "5, ROLL_CALL, 759050"
+        "5, ROLL_CALL, 759050",
+        "5, FREE_PLAY, 257050",
+        "8, ROLL_CALL, 511080",
+        "8, ROLL_CALL, 771080",
+        "8, ROLL_CALL, 815080",
+        "8, ROLL_CALL, 917080",
+        "8, FREE_PLAY, 95080",
+        "8, FREE_PLAY, 640080"
     })
     void faults_are_exchanged_for_others_where_that_explains_better(int faults, Way way, long seed) {
         truthIsNotBeaten(new Trials(faults, way), seed);
