@@ -24,7 +24,10 @@ public final class Engine {
     private static final int MOST_THINNED = 16;
     private static final int MOST_LONE = 4;
     /** So many faults may be what others of nets look like. */
-    private static final int FEWEST_TANGLED = 3;
+    private static final int FEWEST_TANGLED = 5;
+    /** Fewer where each answer may be any key's. */
+    private static final int FEWEST_TANGLED_FREELY = 3;
+
     /** Some seconds' worth, spent only where much contradicts each other. */
     private static final int MOST_BRANCHES = 4_000;
 
@@ -276,7 +279,7 @@ public final class Engine {
         if (isAnotherBoard(quick)) {
             return new First(quick, false);
         }
-        boolean tangled = quick.charged().cardinality() >= FEWEST_TANGLED;
+        boolean tangled = isTangled(quick);
         Hypothesis best = !effort.thorough()
                 ? quick
                 : explain(tangled ? orClimbed(quick, effort) : same, Search.Taste.WHOLE, HEAVIEST_FIRST, effort);
@@ -302,7 +305,7 @@ public final class Engine {
             best = grown(orFrom(OneMore.ofNets(board, MOST_LONE), best, effort));
             best = retied(best, effort);
         }
-        return new First(best.charged().cardinality() < FEWEST_TANGLED ? best : untangled(best, effort), false);
+        return new First(isTangled(best) ? untangled(best, effort) : best, false);
     }
 
     /** The best, or what explains better from this start on. */
@@ -313,6 +316,11 @@ public final class Engine {
             Comparator<Map.Entry<Term, Double>> order,
             Effort effort) {
         return better(best, explain(start, taste, order, effort, best.score()));
+    }
+
+    private boolean isTangled(Hypothesis found) {
+        return found.charged().cardinality()
+                >= (board.ledger().matchesAnswers() ? FEWEST_TANGLED_FREELY : FEWEST_TANGLED);
     }
 
     private Hypothesis orClimbed(Hypothesis best, Effort effort) {

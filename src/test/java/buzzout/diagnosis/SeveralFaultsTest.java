@@ -52,7 +52,7 @@ class SeveralFaultsTest {
         Tally tally = new Tally();
         // In free play each answer may be any key's, so a tangle of faults takes seconds.
         boolean tangled = trials.way() == Way.FREE_PLAY && trials.faults() > 3;
-        int boards = Campaign.size(tangled ? 5 : 20, 1000);
+        int boards = Campaign.size(tangled ? 3 : 12, 1000);
         for (int board = 0; board < boards; board++) {
             Board drawn = new Board(trials, 1000L * board + 10L * trials.faults());
             Engine engine = new Engine(drawn.plan);
