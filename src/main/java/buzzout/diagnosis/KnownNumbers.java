@@ -6,7 +6,7 @@ import java.util.function.ToIntFunction;
 
 /** Remembers the numbers of answers; a new one takes the place of what shares its slot. */
 final class KnownNumbers {
-    private static final int SLOTS = 1 << 14;
+    private static final int SLOTS = 1 << 12;
     private static final int NONE = -1;
 
     private final Across[] asked = new Across[SLOTS];
