@@ -83,11 +83,7 @@ final class Boards {
                 ? number(circuit, only.get())
                 : circuit.addedIfSoldered(pressed, lone(fault), quiet)
                         .map(added -> readings.number(hanging(added)))
-                        .orElseGet(() -> {
-                            BitSet more = (BitSet) charged.clone();
-                            more.set(fault);
-                            return answer(circuit(more), quiet, key);
-                        });
+                        .orElseGet(() -> answer(circuit(SetOfFaults.with(charged, fault)), quiet, key));
     }
 
     private int number(Circuit circuit, Across only) {

@@ -94,8 +94,6 @@ final class Case {
     }
 
     Hypothesis without(Hypothesis hypothesis, int fault) {
-        BitSet charged = (BitSet) hypothesis.charged().clone();
-        charged.clear(fault);
-        return weigh(charged);
+        return weigh(SetOfFaults.without(hypothesis.charged(), fault));
     }
 }

@@ -17,7 +17,8 @@ import java.util.function.BooleanSupplier;
  * Weighs evidence against the circuit model. Not safe for use by several threads.
  *
  * <p>It looks for the most probable explanation by explaining one term after another, starting from the last
- * explanation; then it takes each fault of that explanation out in turn and enumerates what else could stand in for it.
+ * explanation, and where many faults are tangled, by faults of nets first; then it takes each fault of that explanation
+ * out in turn and enumerates what else could stand in for it.
  */
 public final class Engine {
     private static final int MOST_ROUNDS = 8;

@@ -104,7 +104,7 @@ final class Forecasts {
             return single(number).forecast();
         }
         // Searches meet the same sets again and again, whatever was pressed meanwhile.
-        BitSet both = plus(charged, number);
+        BitSet both = SetOfFaults.with(charged, number);
         SetOfFaults name = new SetOfFaults(both);
         Forecast known = made.get(name);
         if (known != null) {
@@ -204,12 +204,6 @@ final class Forecasts {
         only.set(number);
         tryAgain(only, number, quiet, answers);
         return Forecast.of(boards.readings().number(quiet), answers);
-    }
-
-    private static BitSet plus(BitSet charged, int number) {
-        BitSet more = (BitSet) charged.clone();
-        more.set(number);
-        return more;
     }
 
     /** Where one more fault meets those that are charged already. */

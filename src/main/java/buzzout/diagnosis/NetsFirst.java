@@ -144,7 +144,7 @@ final class NetsFirst {
     private Draft step(Draft from, BitSet staying, boolean exchanging) {
         List<Draft> fewer = from.nets().stream()
                 .filter(gone -> !staying.get(gone))
-                .mapToObj(gone -> draft(without(from.nets(), gone)))
+                .mapToObj(gone -> draft(SetOfFaults.without(from.nets(), gone)))
                 .toList();
         Draft best = withOneMore(
                 from, from, exchanging || charges.exchanges().intersects(staying) ? Integer.MAX_VALUE : MOST_IN_VAIN);
@@ -168,7 +168,7 @@ final class NetsFirst {
                 break;
             }
             if (charges.canJoin(from.nets(), bound.fault())) {
-                Draft more = draft(with(from.nets(), bound.fault()));
+                Draft more = draft(SetOfFaults.with(from.nets(), bound.fault()));
                 if (isBetter(more, best)) {
                     best = more;
                     since = 0;
@@ -264,7 +264,7 @@ final class NetsFirst {
         return Stream.of(from.nets(), elsewhere)
                 .distinct()
                 .filter(base -> charges.canJoin(base, tie))
-                .map(base -> new Kicked(tie, draft(with(base, tie))));
+                .map(base -> new Kicked(tie, draft(SetOfFaults.with(base, tie))));
     }
 
     /** The same with one more fault on the nets of the tie. */
@@ -281,20 +281,8 @@ final class NetsFirst {
             there.and(candidates);
             return there.stream()
                     .filter(fault -> charges.canJoin(kick.draft().nets(), fault))
-                    .mapToObj(fault ->
-                            new Kicked(kick.tie(), draft(with(kick.draft().nets(), fault))));
+                    .mapToObj(fault -> new Kicked(
+                            kick.tie(), draft(SetOfFaults.with(kick.draft().nets(), fault))));
         });
-    }
-
-    private static BitSet with(BitSet faults, int more) {
-        BitSet all = (BitSet) faults.clone();
-        all.set(more);
-        return all;
-    }
-
-    private static BitSet without(BitSet faults, int gone) {
-        BitSet left = (BitSet) faults.clone();
-        left.clear(gone);
-        return left;
     }
 }

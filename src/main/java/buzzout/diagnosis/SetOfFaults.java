@@ -19,6 +19,18 @@ final class SetOfFaults {
         hash = Long.hashCode(mixed * GOLDEN);
     }
 
+    static BitSet with(BitSet faults, int more) {
+        BitSet all = (BitSet) faults.clone();
+        all.set(more);
+        return all;
+    }
+
+    static BitSet without(BitSet faults, int gone) {
+        BitSet left = (BitSet) faults.clone();
+        left.clear(gone);
+        return left;
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof SetOfFaults set && Arrays.equals(words, set.words);
