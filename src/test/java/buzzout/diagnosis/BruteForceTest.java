@@ -36,8 +36,8 @@ class BruteForceTest {
 
     static Stream<Board> boards() {
         Stream.Builder<Board> boards = Stream.builder();
-        for (int rows = 1; rows <= 3; rows++) {
-            for (int columns = 2; columns <= 4; columns++) {
+        for (int rows = 1; rows <= (Campaign.isBrief() ? 2 : 3); rows++) {
+            for (int columns = 2; columns <= (Campaign.isBrief() ? 2 : 4); columns++) {
                 boards.add(board(rows, columns, "", Controllers.ATMEGA32U4, Grids::plain));
             }
         }
@@ -104,7 +104,7 @@ class BruteForceTest {
         });
         System.out.println(closeness);
         assertEquals(0, closeness.missed, closeness::toString);
-        assertTrue(closeness.findings > 80 && closeness.largest <= 0.001, closeness::toString);
+        assertTrue((Campaign.isBrief() || closeness.findings > 80) && closeness.largest <= 0.001, closeness::toString);
     }
 
     /** How close the engine came, over many pieces of evidence. */

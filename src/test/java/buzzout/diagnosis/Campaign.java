@@ -13,14 +13,24 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** How much to try, and on which faults. {@code mvn test -Dbuzzout.campaign=full} tries everything. */
+/**
+ * How much to try, and on which faults. {@code mvn test -Dbuzzout.campaign=full} tries everything, {@code brief} hardly
+ * anything: what is left of a campaign when it is run again for each mutant.
+ */
 public final class Campaign {
-    private static final boolean FULL = "full".equals(System.getProperty("buzzout.campaign"));
+    private static final String WANTED = System.getProperty("buzzout.campaign", "usual");
+    private static final boolean FULL = WANTED.equals("full");
+    private static final boolean BRIEF = WANTED.equals("brief");
+    private static final int BRIEFER = 12;
 
     private Campaign() {}
 
     static int size(int usual, int full) {
-        return FULL ? full : usual;
+        return FULL ? full : BRIEF ? Math.max(1, usual / BRIEFER) : usual;
+    }
+
+    static boolean isBrief() {
+        return BRIEF;
     }
 
     static boolean isFull() {

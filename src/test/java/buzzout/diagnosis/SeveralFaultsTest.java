@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -74,6 +75,7 @@ class SeveralFaultsTest {
     }
 
     /** Boards of the campaign that were once explained by one fault or two which hid better ones. */
+    @Tag("seconds-each")
     @ParameterizedTest
     @CsvSource({
         "3, FREE_PLAY, 115030",
