@@ -114,6 +114,7 @@ public final class Engine {
                     .toList();
         } else {
             Hypothesis glanced = explanation;
+            boolean wasCutShort = cutShort;
             if (rough && effort.thorough()) {
                 explanation = board.weigh(considered.charged());
             }
@@ -121,6 +122,7 @@ public final class Engine {
             if (effort.thorough() && effort.isOverdue().getAsBoolean()) {
                 rough = true;
                 explanation = glanced;
+                cutShort = wasCutShort;
                 return Optional.empty();
             }
             explanation = unravelling.explanation();
@@ -180,8 +182,9 @@ public final class Engine {
         List<Strand> known = strands;
         BitSet before = explanation.charged();
         Patience patience = new Patience(mostBranches);
+        cutShort = false;
         First first = firstExplanation(glanced, wanted.within(patience));
-        cutShort = patience.wasSpent();
+        cutShort |= patience.wasSpent();
         Hypothesis best = first.explanation();
         // No care is wasted on joints of a board that this plan does not describe.
         Effort effort = isAnotherBoard(best) ? wanted.inBrief() : wanted;
@@ -325,13 +328,18 @@ public final class Engine {
     }
 
     private Hypothesis orClimbed(Hypothesis best, Effort effort) {
-        return better(best, NetsFirst.climbed(board, board.weigh(new BitSet()), effort.isUrgent()));
+        NetsFirst search = new NetsFirst(board, effort.isUrgent());
+        Hypothesis climbed = search.byClimbing(board.weigh(new BitSet()));
+        cutShort |= search.wasCutShort();
+        return better(best, climbed);
     }
 
     /** The best, or what explains better by faults of nets found before those in keys. */
     private Hypothesis untangled(Hypothesis start, Effort effort) {
         List<Hypothesis> starts = List.of(start, board.weigh(new BitSet()));
-        Hypothesis best = better(start, NetsFirst.best(board, starts, effort.isUrgent()));
+        NetsFirst search = new NetsFirst(board, effort.isUrgent());
+        Hypothesis best = better(start, search.best(starts));
+        cutShort |= search.wasCutShort();
         return best.score() > start.score() + 1e-9 ? grown(best) : start;
     }
 

@@ -34,9 +34,18 @@ final class NetsFirst {
     private final BitSet candidates;
     private final Map<SetOfFaults, Double> scores = new HashMap<>();
     private final BooleanSupplier isUrgent;
+    private final Case board;
+    private final int mostDrafts;
     private int left;
+    private boolean cutShort;
 
-    private NetsFirst(Case board, BooleanSupplier isUrgent) {
+    NetsFirst(Case board, BooleanSupplier isUrgent) {
+        this(board, isUrgent, MOST_DRAFTS);
+    }
+
+    NetsFirst(Case board, BooleanSupplier isUrgent, int mostDrafts) {
+        this.mostDrafts = mostDrafts;
+        this.board = board;
         this.isUrgent = isUrgent;
         charges = board.charges();
         choice = new KeysChoice(board);
@@ -44,16 +53,15 @@ final class NetsFirst {
     }
 
     /** The best that is found from these starts; from all but the best of them by climbing alone if that explains all. */
-    static Hypothesis best(Case board, List<Hypothesis> starts, BooleanSupplier isUrgent) {
-        NetsFirst search = new NetsFirst(board, isUrgent);
+    Hypothesis best(List<Hypothesis> starts) {
         List<Draft> climbed = starts.stream()
-                .map(start -> search.climbed(search.start(start)))
+                .map(start -> climbed(start(start)))
                 .distinct()
                 .sorted(Comparator.comparingDouble(Draft::score).reversed())
                 .toList();
         Hypothesis best = starts.get(0);
         for (Draft start : climbed) {
-            Hypothesis found = board.weigh(search.charged(search.top(start)));
+            Hypothesis found = board.weigh(charged(top(start)));
             best = found.score() > best.score() ? found : best;
             if (board.costs(best).isEmpty()) {
                 break;
@@ -63,9 +71,13 @@ final class NetsFirst {
     }
 
     /** The best that is found by climbing alone. */
-    static Hypothesis climbed(Case board, Hypothesis start, BooleanSupplier isUrgent) {
-        NetsFirst search = new NetsFirst(board, isUrgent);
-        return board.weigh(search.charged(search.climbed(search.start(start))));
+    Hypothesis byClimbing(Hypothesis start) {
+        return board.weigh(charged(climbed(start(start))));
+    }
+
+    /** Whether it gave up before it had tried all that it knows. */
+    boolean wasCutShort() {
+        return cutShort;
     }
 
     private BitSet charged(Draft draft) {
@@ -80,7 +92,7 @@ final class NetsFirst {
     }
 
     private Draft climbed(Draft start) {
-        left = MOST_DRAFTS;
+        left = mostDrafts;
         return climbed(start, new BitSet(), true);
     }
 
@@ -110,7 +122,7 @@ final class NetsFirst {
     }
 
     private Draft top(Draft start) {
-        left = MOST_DRAFTS;
+        left = mostDrafts;
         Draft best = start;
         while (true) {
             Draft better = kicked(best);
@@ -122,6 +134,7 @@ final class NetsFirst {
     }
 
     private boolean isOver() {
+        cutShort |= left <= 0;
         return left <= 0 || isUrgent.getAsBoolean();
     }
 
@@ -164,7 +177,7 @@ final class NetsFirst {
         Draft best = toBeat;
         int since = 0;
         for (Bound bound : bounds(from)) {
-            if (isOver() || since++ > patience || from.score() + bound.most() <= best.score() + 1e-9) {
+            if (since++ > patience || from.score() + bound.most() <= best.score() + 1e-9 || isOver()) {
                 break;
             }
             if (charges.canJoin(from.nets(), bound.fault())) {
@@ -217,13 +230,13 @@ final class NetsFirst {
                 .toList();
         Draft best = from;
         for (Kicked kick : climbed) {
-            if (isOver() || kick.draft().score() < from.score() - WORTH_CLIMBING) {
+            if (kick.draft().score() < from.score() - WORTH_CLIMBING || isOver()) {
                 break;
             }
             Draft found = climbed(kick, true).draft();
             if (isBetter(found, best)) {
                 best = found;
-                left = MOST_DRAFTS;
+                left = mostDrafts;
             }
         }
         return best;
