@@ -32,8 +32,14 @@ class Bench {
     /** Why something written may never have reached the disk, since it first did not. */
     private volatile Optional<LogNotWritten> unsafe = Optional.empty();
 
-    private Evidence weighed = Evidence.NONE;
     private List<Action> afterQuietCheck;
+
+    // What follows belongs to the thread that weighs.
+    private Evidence weighed = Evidence.NONE;
+    /** The last session that was seen to hold the evidence that is weighed, and no more. */
+    private Session known;
+    /** Whether anything came while it pondered, even if it was taken back at once. */
+    private boolean hasNews;
 
     Bench(LoadedPlan loaded, Journal journal) {
         this(loaded, journal, Past.NONE, List.of());
@@ -47,6 +53,7 @@ class Bench {
         this.journal = journal;
         this.engine = new Engine(loaded.plan());
         this.now = Snapshot.of(loaded.plan());
+        this.known = now.session();
         this.afterQuietCheck = afterQuietCheck;
         show(past.events(), Optional.empty());
     }
@@ -120,7 +127,8 @@ class Bench {
 
     /** Weighs the evidence at a glance, where there is any that is new. */
     void glance() {
-        Evidence evidence = now.session().evidence();
+        known = now.session();
+        Evidence evidence = known.evidence();
         if (!evidence.equals(weighed)) {
             weighed = evidence;
             show(engine.glance(evidence));
@@ -132,12 +140,21 @@ class Bench {
      * is in the session is weighed.
      */
     boolean ponder() {
-        Evidence evidence = weighed;
         if (engine.isRough()) {
-            engine.ponder(evidence, () -> !now.session().evidence().equals(evidence))
-                    .ifPresent(this::show);
+            hasNews = false;
+            engine.ponder(weighed, () -> hasNews |= isOvertaken()).ifPresent(this::show);
         }
-        return now.session().evidence().equals(evidence) && !engine.isRough();
+        return !isOvertaken() && !engine.isRough();
+    }
+
+    /** Asked thousands of times a second, hence first whether anything came at all. */
+    @SuppressWarnings("ReferenceEquality")
+    private boolean isOvertaken() {
+        Session session = now.session();
+        if (session != known && session.evidence().equals(weighed)) {
+            known = session;
+        }
+        return session != known;
     }
 
     /** Both. */
