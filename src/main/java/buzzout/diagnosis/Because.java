@@ -123,7 +123,7 @@ final class Because {
                                     ? "nothing came from " + name
                                     : name + " closed " + pairs(board, answer))
                             .distinct()
-                            .collect(Collectors.joining(", then "))
+                            .collect(Collectors.joining(" and "))
                     + ", perhaps by a slip; press it once more";
         } else if (term instanceof Term.OfAnswer of && board.ledger().came().get(of.answer())) {
             return "a press closed " + pairs(board, of.answer())

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -53,34 +54,36 @@ final class Ledger {
             flexed.add(new Tally());
         }
         forecasts.trials().forEach(trial -> meant.add(new Tally()));
-        for (Observation observation : evidence.observations()) {
+        for (Map.Entry<Observation, Integer> made : evidence.times().entrySet()) {
+            Observation observation = made.getKey();
+            int often = made.getValue();
             Pairs seen = seen(observation, plan);
             Pairs beyond = seen.minus(free);
             if (observation.hands() instanceof Hands.Off) {
                 free = observation.seen();
                 off = Optional.of(seen);
             } else if (observation.hands() instanceof Hands.Meant press) {
-                add(meant, press.key(), beyond);
-                presses++;
+                add(meant, press.key(), beyond, often);
+                presses += often;
                 named.set(press.key());
             } else if (observation.hands() instanceof Hands.Read turn) {
-                add(read, turn.key(), beyond);
-                presses++;
+                add(read, turn.key(), beyond, often);
+                presses += often;
                 named.set(turn.key());
             } else if (observation.hands() instanceof Hands.Flexed held) {
-                add(flexed, held.key(), beyond);
-                presses++;
+                add(flexed, held.key(), beyond, often);
+                presses += often;
             } else if (observation.hands() instanceof Hands.SomeKey) {
                 int answer = readings.number(beyond);
-                presses++;
-                came.add(answer, 1);
+                presses += often;
+                came.add(answer, often);
                 cameAtAll.set(answer);
             } else if (observation.hands() instanceof Hands.NetFell fell) {
                 fallen.add(fell.net());
             } else if (observation.hands() instanceof Hands.EveryKey) {
                 every = true;
             }
-            Trial.of(observation.hands()).ifPresent(trial -> add(meant, forecasts.asked(trial), beyond));
+            Trial.of(observation.hands()).ifPresent(trial -> add(meant, forecasts.asked(trial), beyond, often));
         }
         quiet = off;
         everyKey = every;
@@ -94,11 +97,11 @@ final class Ledger {
                 : observation.seen().withoutPin(spare.getAsInt());
     }
 
-    private void add(List<Tally> to, int asked, Pairs beyond) {
+    private void add(List<Tally> to, int asked, Pairs beyond, int often) {
         while (to.size() <= asked) {
             to.add(new Tally());
         }
-        to.get(asked).add(readings.number(beyond));
+        to.get(asked).add(readings.number(beyond), often);
     }
 
     /** The nets that met ground for a moment. */

@@ -12,13 +12,13 @@ final class Tally {
     private final List<Integer> answers = new ArrayList<>();
     private int[] times = new int[1];
 
-    void add(int answer) {
+    void add(int answer, int often) {
         int place = places.computeIfAbsent(answer, first -> answers.size());
         if (place == answers.size()) {
             answers.add(answer);
             times = place < times.length ? times : Arrays.copyOf(times, 2 * place);
         }
-        times[place]++;
+        times[place] += often;
     }
 
     boolean isEmpty() {

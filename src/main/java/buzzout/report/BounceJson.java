@@ -15,7 +15,7 @@ final class BounceJson {
         JsonObject keys = new JsonObject();
         bounces.keys().stream()
                 .sorted(java.util.Comparator.comparingInt(Bounces.OfKey::key))
-                .forEach(key -> keys.add(plan.keys().get(key.key()).name(), key(bounces, key)));
+                .forEach(key -> keys.add(plan.keys().get(key.key()).name(), key(key)));
         object.add("contacts", keys);
         JsonArray histogram = new JsonArray();
         bounces.histogram().forEach(bar -> histogram.add(bar(bar)));
@@ -23,10 +23,10 @@ final class BounceJson {
         return object;
     }
 
-    private static JsonObject key(Bounces bounces, Bounces.OfKey key) {
+    private static JsonObject key(Bounces.OfKey key) {
         JsonObject object = new JsonObject();
         object.addProperty("presses", key.presses());
-        object.addProperty("over", bounces.over(key));
+        object.addProperty("over", key.over());
         object.addProperty("longestPressingMicros", key.longestPressing());
         object.addProperty("longestLettingGoMicros", key.longestLettingGo());
         return object;

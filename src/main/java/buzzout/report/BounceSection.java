@@ -25,7 +25,7 @@ final class BounceSection {
                 page.put("td", String.valueOf(key.presses()))
                         .put("td", millis(key.longestPressing()))
                         .put("td", millis(key.longestLettingGo()));
-                page.put("td", bounces.over(key) == 0 ? "never" : bounces.over(key) + " of " + key.presses());
+                page.put("td", key.over() == 0 ? "never" : key.over() + " of " + key.presses());
                 page.close().line();
             });
             page.close().close();

@@ -40,7 +40,7 @@ public final class BounceText {
     public static List<String> over(Plan plan, Bounces bounces) {
         return bounces.overLimit().stream()
                 .map(key -> plan.keys().get(key.key()).spoken() + " bounced up to " + millis(key.longest())
-                        + " ms, over the limit of " + millis(bounces.limitMicros()) + " ms, in " + bounces.over(key)
+                        + " ms, over the limit of " + millis(bounces.limitMicros()) + " ms, in " + key.over()
                         + " of " + counted(key.presses(), "press"))
                 .toList();
     }
@@ -78,7 +78,7 @@ public final class BounceText {
                         key.presses(),
                         millis(key.longestPressing()),
                         millis(key.longestLettingGo()),
-                        bounces.over(key) > 0 ? "  over in " + bounces.over(key) : "")));
+                        key.over() > 0 ? "  over in " + key.over() : "")));
         if (bounces.keys().size() > mostKeys) {
             lines.add("  and " + counted(bounces.keys().size() - mostKeys, "key") + " that bounced less");
         }

@@ -1,56 +1,28 @@
 package buzzout.session;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * How long the contacts of a session bounced, by key and in all.
  *
  * @param limitMicros a bounce that lasts longer is too long
  * @param keys those whose bounce was seen, the longest bounce first
+ * @param histogram all presses by their longer bounce; the limit is where one bar ends and the next begins
  */
-public record Bounces(long limitMicros, List<OfKey> keys) {
+public record Bounces(long limitMicros, List<OfKey> keys, List<Bar> histogram) {
     /** Where bars of the histogram end, besides at the limit. */
     private static final List<Long> ENDS = List.of(500L, 1_000L, 2_000L, 5_000L, 10_000L, 20_000L);
 
     /**
-     * One key's bounces in microseconds; the two lists are as long as the key was pressed often.
+     * One key's bounces, in microseconds.
      *
-     * @param pressing at each press
-     * @param lettingGo at the end of the same press
+     * @param over how many presses bounced too long, as the key closed or as it was let go
      */
-    public record OfKey(int key, List<Long> pressing, List<Long> lettingGo) {
-        public OfKey {
-            pressing = List.copyOf(pressing);
-            lettingGo = List.copyOf(lettingGo);
-        }
-
-        public int presses() {
-            return pressing.size();
-        }
-
-        public long longestPressing() {
-            return pressing.stream().mapToLong(each -> each).max().orElse(0);
-        }
-
-        public long longestLettingGo() {
-            return lettingGo.stream().mapToLong(each -> each).max().orElse(0);
-        }
-
+    public record OfKey(int key, int presses, int over, long longestPressing, long longestLettingGo) {
         public long longest() {
-            return Math.max(longestPressing(), longestLettingGo());
-        }
-
-        /** Each press's longer bounce. */
-        Stream<Long> worst() {
-            return IntStream.range(0, presses()).mapToObj(press -> Math.max(pressing.get(press), lettingGo.get(press)));
+            return Math.max(longestPressing, longestLettingGo);
         }
     }
 
@@ -64,59 +36,37 @@ public record Bounces(long limitMicros, List<OfKey> keys) {
 
     public Bounces {
         keys = List.copyOf(keys);
+        histogram = List.copyOf(histogram);
     }
 
     /** Presses of known keys, each alone. */
     static Bounces of(Session session) {
-        Map<Integer, List<Contact>> contacts = session.presses().stream()
-                .filter(press -> press.presumed().isPresent() && !press.inCompany())
-                .collect(Collectors.groupingBy(
-                        press -> press.presumed().getAsInt(),
-                        TreeMap::new,
-                        Collectors.mapping(Press::contact, Collectors.toList())));
-        List<OfKey> seen = new ArrayList<>();
-        contacts.forEach((key, moved) -> seen.add(new OfKey(
-                key,
-                moved.stream().map(Contact::bounceMicros).toList(),
-                moved.stream().map(Contact::releaseBounceMicros).toList())));
-        seen.sort(Comparator.comparingLong(OfKey::longest).reversed());
-        return new Bounces(Math.round(session.plan().bounceLimitMillis() * 1000), seen);
+        long limit = Math.round(session.plan().bounceLimitMillis() * 1000);
+        TreeSet<Long> ends = new TreeSet<>(ENDS);
+        ends.add(limit);
+        ends.add(Long.MAX_VALUE);
+        Bounced.By by = new Bounced.By(session.plan().keys().size(), limit, List.copyOf(ends));
+        Bounced bounced = Growing.of(session.presses()).sum(by);
+        return new Bounces(limit, bounced.keys(), bars(by, bounced.inBars()));
+    }
+
+    private static List<Bar> bars(Bounced.By by, List<Integer> presses) {
+        List<Bar> bars = new ArrayList<>();
+        long from = 0;
+        for (int bar = 0; bar < presses.size(); bar++) {
+            long to = by.ends().get(bar);
+            bars.add(new Bar(from, to, presses.get(bar), bar > 0 && from >= by.limitMicros()));
+            from = to;
+        }
+        return bars;
     }
 
     public int presses() {
         return keys.stream().mapToInt(OfKey::presses).sum();
     }
 
-    /** How many presses of a key bounced too long. */
-    public int over(OfKey key) {
-        return (int) key.worst().filter(this::isOver).count();
-    }
-
     /** The keys that bounced too long at least once, the longest bounce first. */
     public List<OfKey> overLimit() {
-        return keys.stream().filter(key -> isOver(key.longest())).toList();
-    }
-
-    private boolean isOver(long micros) {
-        return micros > limitMicros;
-    }
-
-    /** All presses by their longer bounce; the limit is where one bar ends and the next begins. */
-    public List<Bar> histogram() {
-        TreeSet<Long> ends = new TreeSet<>(ENDS);
-        ends.add(limitMicros);
-        ends.add(Long.MAX_VALUE);
-        List<Bar> bars = new ArrayList<>();
-        long from = -1;
-        for (long to : ends) {
-            long after = from;
-            int presses = (int) keys.stream()
-                    .flatMap(OfKey::worst)
-                    .filter(micros -> micros > after && micros <= to)
-                    .count();
-            bars.add(new Bar(Math.max(0, from), to, presses, from >= limitMicros));
-            from = to;
-        }
-        return bars;
+        return keys.stream().filter(key -> key.over() > 0).toList();
     }
 }

@@ -4,11 +4,7 @@ import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
-import java.util.ArrayList;
-import java.util.BitSet;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.Set;
 
 /** How every key stands after a session's presses. */
@@ -17,39 +13,22 @@ final class Coverage {
 
     static List<KeyState> of(Session session) {
         Plan plan = session.plan();
-        List<List<KeyState>> answers = new ArrayList<>();
-        plan.keys().forEach(key -> answers.add(new ArrayList<>()));
-        BitSet gaps = new BitSet();
-        for (Press press : session.presses()) {
-            if (press.isGap()) {
-                press.presumed().ifPresent(gaps::set);
-                continue;
-            }
-            if (StuckPins.fallen(plan, session.quiet(), press.pairs()).isPresent()) {
-                continue;
-            }
-            OptionalInt pressed = plan.isMadeUp() ? press.called() : press.key();
-            pressed.ifPresent(index -> {
-                Key key = plan.keys().get(index);
-                if (proves(plan, key, press)) {
-                    answers.get(index).add(answer(plan, key, press));
-                }
-            });
-        }
+        Tested tested = Growing.of(session.presses()).sum(new Tested.By(plan, session.quiet()));
         Set<Integer> unsteady = session.flex().unsteady();
         Pairs unpressed = StuckPins.without(plan, session.quiet());
+        boolean madeUp = plan.isMadeUp();
         return plan.keys().stream()
-                .map(key -> !plan.isMadeUp() && unpressed.contains(Expected.pair(plan, key))
+                .map(key -> !madeUp && unpressed.contains(Expected.pair(plan, key))
                         ? KeyState.HELD
                         : unsteady.contains(key.index())
                                 ? KeyState.INTERMITTENT
-                                : summed(answers.get(key.index()), session.everyKeyPressed() || gaps.get(key.index())))
+                                : tested.state(key.index(), session.everyKeyPressed()))
                 .toList();
     }
 
     /** A press while another key is down proves only a key that answers exactly as planned. */
     static boolean proves(Plan plan, Key key, Press press) {
-        return !press.inCompany() || (!plan.isMadeUp() && press.pairs().equals(Pairs.of(Expected.pair(plan, key))));
+        return !press.inCompany() || (!plan.isMadeUp() && Expected.isAllOf(plan, key, press.pairs()));
     }
 
     /** A press that proves nothing, although it may have been any key's. */
@@ -87,15 +66,5 @@ final class Coverage {
             case 2 -> pairs.get(0).turned().equals(pairs.get(1)) ? KeyState.TWO_WAY : KeyState.DOUBLED;
             default -> KeyState.DOUBLED;
         };
-    }
-
-    private static KeyState summed(List<KeyState> answers, boolean hadItsTurn) {
-        if (answers.isEmpty()) {
-            return hadItsTurn ? KeyState.SILENT : KeyState.UNTESTED;
-        }
-        Set<KeyState> all = EnumSet.copyOf(answers);
-        return all.contains(KeyState.GOOD) && all.contains(KeyState.SILENT)
-                ? KeyState.INTERMITTENT
-                : answers.get(answers.size() - 1);
     }
 }

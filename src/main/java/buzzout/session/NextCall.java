@@ -33,6 +33,7 @@ public final class NextCall {
     private final Plan plan;
     private final Routes routes;
     private final double[] doubt;
+    private final OptionalInt hand;
 
     private NextCall(Session session) {
         this.session = session;
@@ -40,6 +41,7 @@ public final class NextCall {
         routes = new Routes(plan);
         doubt = new double[routes.parts()];
         Arrays.fill(doubt, DOUBTED);
+        hand = Growing.of(session.presses()).sum(Named.Since.EVER).latest();
         prove();
         blame();
     }
@@ -112,16 +114,11 @@ public final class NextCall {
 
     /** Key pitches from the last called key, as the crow flies. */
     private double distance(int key) {
-        return session.presses().stream()
-                .flatMapToInt(press -> press.called().stream())
-                .reduce((before, last) -> last)
-                .stream()
-                .mapToDouble(last -> {
-                    Place from = plan.keys().get(last).place();
-                    Place to = plan.keys().get(key).place();
-                    return Math.hypot(from.middle() - to.middle(), from.y() - to.y());
-                })
-                .findFirst()
-                .orElse(0);
+        if (hand.isEmpty()) {
+            return 0;
+        }
+        Place from = plan.keys().get(hand.getAsInt()).place();
+        Place to = plan.keys().get(key).place();
+        return Math.hypot(from.middle() - to.middle(), from.y() - to.y());
     }
 }

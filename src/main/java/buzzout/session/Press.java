@@ -75,7 +75,7 @@ public record Press(
     public boolean isAsPlanned(Plan plan) {
         return presumed.isPresent()
                 && presumed.equals(key())
-                && pairs.equals(Pairs.of(Expected.pair(plan, plan.keys().get(presumed.getAsInt()))));
+                && Expected.isAllOf(plan, plan.keys().get(presumed.getAsInt()), pairs);
     }
 
     /** The key to credit: the one that was meant, else the presumed one. */

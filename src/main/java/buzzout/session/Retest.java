@@ -91,14 +91,10 @@ public final class Retest {
     /** Whether every key that a fault changes answers as it would with that fault. */
     private static boolean isBack(Session session, RollCall retest, Fault fault) {
         Map<Integer, Reading> answers = answers(session.plan(), fault);
-        Map<Integer, Pairs> seen = new TreeMap<>();
-        session.presses().stream()
-                .filter(press -> press.atMillis() >= retest.sinceMillis())
-                .forEach(press -> press.called().ifPresent(key -> seen.put(key, press.pairs())));
+        Named seen = Growing.of(session.presses()).sum(new Named.Since(retest.sinceMillis()));
         return !answers.isEmpty()
                 && answers.entrySet().stream()
-                        .allMatch(
-                                answer -> answer.getValue().agreesWith(seen.getOrDefault(answer.getKey(), Pairs.NONE)));
+                        .allMatch(answer -> answer.getValue().agreesWith(seen.closedBy(answer.getKey())));
     }
 
     /** What the keys answer, beyond what conducts without a press, that answer differently with a fault than without. */

@@ -1,11 +1,12 @@
 package buzzout.session;
 
 import buzzout.circuit.Fault;
-import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Keys that the program calls one after another; over when none is left.
@@ -23,13 +24,9 @@ public record RollCall(Set<Integer> keys, long sinceMillis, List<Fault> repaired
     }
 
     /** Of the keys that nobody named so far; where all have been, of all once more. */
-    static RollCall of(int keyCount, Collection<Press> presses, long atMillis) {
-        SortedSet<Integer> keys = new TreeSet<>();
-        for (int key = 0; key < keyCount; key++) {
-            keys.add(key);
-        }
-        SortedSet<Integer> unnamed = new TreeSet<>(keys);
-        unnamed.removeAll(named(presses));
+    static RollCall of(int keyCount, List<Press> presses, long atMillis) {
+        Set<Integer> keys = IntStream.range(0, keyCount).boxed().collect(Collectors.toSet());
+        SortedSet<Integer> unnamed = without(keys, presses, Named.Since.EVER);
         return new RollCall(unnamed.isEmpty() ? keys : unnamed, atMillis, List.of());
     }
 
@@ -38,17 +35,14 @@ public record RollCall(Set<Integer> keys, long sinceMillis, List<Fault> repaired
     }
 
     /** The keys without an answer. */
-    SortedSet<Integer> left(Collection<Press> presses) {
-        SortedSet<Integer> left = new TreeSet<>(keys);
-        left.removeAll(named(presses.stream()
-                .filter(press -> press.atMillis() >= sinceMillis)
-                .toList()));
-        return left;
+    SortedSet<Integer> left(List<Press> presses) {
+        return without(keys, presses, new Named.Since(sinceMillis));
     }
 
-    private static Set<Integer> named(Collection<Press> presses) {
-        Set<Integer> named = new TreeSet<>();
-        presses.forEach(press -> press.called().ifPresent(named::add));
-        return named;
+    private static SortedSet<Integer> without(Set<Integer> keys, List<Press> presses, Named.Since since) {
+        Named named = Growing.of(presses).sum(since);
+        SortedSet<Integer> left = new TreeSet<>(keys);
+        left.removeIf(named::contains);
+        return left;
     }
 }

@@ -21,13 +21,13 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /**
- * A session that is left on for eight hours, with two presses a second: 8 times 20 presses, and 8 times 7,200 with
+ * A session that is left on for eight hours, with two presses a second: 8 times 600 presses, and 8 times 7,200 with
  * {@code -Dbuzzout.campaign=full}. Heap and frames are those of the whole live path but the log: session, event lines,
  * diagnosis, screen.
  */
 class LongSessionTest {
     private static final int HOURS = 8;
-    private static final int PRESSES_AN_HOUR = "full".equals(System.getProperty("buzzout.campaign")) ? 7_200 : 20;
+    private static final int PRESSES_AN_HOUR = "full".equals(System.getProperty("buzzout.campaign")) ? 7_200 : 600;
     private static final int MOST_BYTES_A_PRESS = 400;
     /** What the runtime itself may take meanwhile. */
     private static final int SLACK = 1_000_000;
@@ -40,7 +40,7 @@ class LongSessionTest {
     private EventLines lines = EventLines.NONE;
 
     @Test
-    void eight_hours_of_presses_cost_a_little_memory_each_and_frames_stay_as_they_were() throws IOException {
+    void eight_hours_of_presses_cost_a_little_memory_each() throws IOException {
         Random random = new Random(SEED);
         take(new Event.FromProbe(1, new ProbeEvent.Found(Sitting.PROBE, "/dev/ttyACM0")));
         take(new Event.FromProbe(

@@ -65,7 +65,7 @@ class BouncesTest {
         assertEquals(1, bounces.overLimit().size());
         assertEquals(key("Q").index(), worst.key());
         assertEquals(2, worst.presses());
-        assertEquals(1, bounces.over(worst));
+        assertEquals(1, worst.over());
         assertEquals(12_000, worst.longestPressing());
     }
 

@@ -10,6 +10,53 @@ import org.junit.jupiter.api.Test;
 class GrowingTest {
     private static final long SEED = 4;
 
+    /** Depends on the order, and on each element. */
+    private static final class Digits implements Summing.Sum<Integer, Digits> {
+        private long value;
+
+        private Digits(long value) {
+            this.value = value;
+        }
+
+        private record To(int which) implements Summing<Integer, Digits> {
+            @Override
+            public Digits nothing() {
+                return new Digits(0);
+            }
+        }
+
+        @Override
+        public void take(Integer element) {
+            value = 31 * value + element;
+        }
+
+        @Override
+        public Digits copy() {
+            return new Digits(value);
+        }
+    }
+
+    @Test
+    void lists_that_grow_apart_from_each_other_come_each_to_its_own_sum() {
+        Random random = new Random(SEED);
+        List<Growing<Integer>> lists = new ArrayList<>(List.of(Growing.of(List.of())));
+        for (int step = 0; step < 3_000; step++) {
+            Growing<Integer> list = lists.get(random.nextInt(Math.min(30, lists.size())));
+            int kind = random.nextInt(8);
+            Growing<Integer> next = list.isEmpty() || kind > 1
+                    ? list.with(step)
+                    : kind == 0 ? list.first(list.size() - 1) : list.withLast(step);
+            lists.add(0, next);
+            Digits.To way = new Digits.To(random.nextInt(10) == 0 ? 1 : 0);
+            Growing<Integer> alone = Growing.of(new ArrayList<>(next));
+            assertEquals(alone.sum(way).value, next.sum(way).value, "step " + step + ", seed " + SEED);
+            assertEquals(
+                    next.stream().mapToLong(each -> each).reduce(0, (sum, each) -> 31 * sum + each),
+                    alone.sum(way).value,
+                    "step " + step + ", seed " + SEED);
+        }
+    }
+
     /** Any list goes on to be read while others grow from it, as one thread draws what another has left behind. */
     @Test
     void whatever_grows_from_a_list_leaves_it_as_it_was() {
