@@ -137,6 +137,26 @@ class ReadThroughTest {
     }
 
     @Test
+    void taking_its_beginning_back_leaves_what_was_pressed_before() {
+        buzzout.session.Hands hands = buzzout.session.Hands.afterQuietCheck()
+                .press("G")
+                .say(new Action.ReadThroughBegun())
+                .say(new Action.TakenBack());
+        assertFalse(hands.session().isReading());
+        assertEquals(KeyState.GOOD, hands.state("G"));
+    }
+
+    @Test
+    void that_all_were_pressed_is_taken_back_before_its_beginning() {
+        buzzout.session.Hands hands = buzzout.session.Hands.afterQuietCheck()
+                .say(new Action.ReadThroughBegun())
+                .say(new Action.AllPressed())
+                .say(new Action.TakenBack());
+        assertTrue(hands.session().isReading());
+        assertEquals(KeyState.UNTESTED, hands.state("G"));
+    }
+
+    @Test
     void ended_before_its_first_press_it_says_nothing() {
         buzzout.session.Hands hands = buzzout.session.Hands.afterQuietCheck()
                 .say(new Action.ReadThroughBegun())

@@ -52,6 +52,25 @@ class RollCallTest {
     }
 
     @Test
+    void after_a_key_that_gave_nothing_one_is_called_that_shares_a_net_with_it() {
+        Hands hands = Hands.afterQuietCheck().say(new Action.RollCallBegun());
+        for (int good = 0; good < 2; good++) {
+            Key key = next(hands);
+            hands.say(new Action.Called(key.index())).wait(500).press(key.name());
+        }
+        Key silent = next(hands);
+        hands.say(new Action.Called(silent.index())).wait(500).say(new Action.NothingCame(silent.index()));
+        Key after = next(hands);
+        assertTrue(
+                after.row() == silent.row() || after.column() == silent.column(),
+                silent.name() + ", then " + after.name());
+    }
+
+    private static Key next(Hands hands) {
+        return Hands.PLAN.keys().get(NextCall.of(hands.session()).orElseThrow());
+    }
+
+    @Test
     void the_same_session_always_calls_the_same_key() {
         List<Fault> faults = Campaign.likelyFaults(new Random(5), QUAYSIDE, Priors.judged(), 3);
         CalledBoard once = begun(QUAYSIDE, faults).pressAll();
