@@ -4,6 +4,7 @@ import buzzout.plan.Place;
 import buzzout.plan.Plan;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.List;
 import java.util.OptionalInt;
 
 /**
@@ -41,7 +42,7 @@ public final class NextCall {
         routes = new Routes(plan);
         doubt = new double[routes.parts()];
         Arrays.fill(doubt, DOUBTED);
-        hand = Growing.of(session.presses()).sum(Named.Since.EVER).latest();
+        hand = lastNamed(session.presses());
         prove();
         blame();
     }
@@ -52,6 +53,15 @@ public final class NextCall {
             return session.toCall().stream().mapToInt(Integer::intValue).min();
         }
         return session.toCall().isEmpty() ? OptionalInt.empty() : OptionalInt.of(new NextCall(session).choice());
+    }
+
+    private static OptionalInt lastNamed(List<Press> presses) {
+        for (int at = presses.size() - 1; at >= 0; at--) {
+            if (presses.get(at).called().isPresent()) {
+                return presses.get(at).called();
+            }
+        }
+        return OptionalInt.empty();
     }
 
     private void prove() {
