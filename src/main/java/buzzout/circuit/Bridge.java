@@ -61,8 +61,8 @@ public record Bridge(int net, int key, int otherNet, int otherKey) implements Fa
     }
 
     @Override
-    public Set<Part> parts() {
-        return Set.of(new Part.GapPart(net, key, otherNet, otherKey));
+    public List<Part> parts() {
+        return List.of(new Part.GapPart(net, key, otherNet, otherKey));
     }
 
     @Override

@@ -15,7 +15,10 @@ public final class Catalogue {
 
     /** The fault with this code; a code cut short before a colon means the first that it begins. */
     public static Optional<Fault> find(Plan plan, String code) {
-        List<Fault> all = of(plan);
+        List<Fault> all = Stream.of(FaultKind.values())
+                .filter(kind -> code.equals(kind.code()) || code.startsWith(kind.code() + ":"))
+                .flatMap(kind -> kind.all(plan))
+                .toList();
         return all.stream()
                 .filter(fault -> fault.code(plan).equals(code))
                 .findFirst()

@@ -1,6 +1,7 @@
 package buzzout.circuit;
 
 import buzzout.plan.Plan;
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -24,7 +25,7 @@ public record ComesAndGoes(Fault open) implements Fault {
     }
 
     @Override
-    public Set<Part> parts() {
+    public List<Part> parts() {
         return open.parts();
     }
 

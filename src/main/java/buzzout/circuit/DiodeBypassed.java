@@ -2,6 +2,7 @@ package buzzout.circuit;
 
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -23,8 +24,8 @@ public record DiodeBypassed(int key) implements Fault {
     }
 
     @Override
-    public Set<Part> parts() {
-        return Set.of(new Part.DiodePart(key));
+    public List<Part> parts() {
+        return List.of(new Part.DiodePart(key));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package buzzout.circuit;
 
 import buzzout.plan.Plan;
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -30,7 +31,7 @@ public sealed interface Fault
     void change(Wiring wiring);
 
     /** The parts that this fault spoils; two faults that share one are never supposed together. */
-    Set<Part> parts();
+    List<Part> parts();
 
     /** The nets, by index, that it sits on. */
     Set<Integer> nets(Plan plan);

@@ -3,6 +3,7 @@ package buzzout.circuit;
 import buzzout.plan.Key;
 import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -24,8 +25,8 @@ public record KeyOpen(int key) implements Fault {
     }
 
     @Override
-    public Set<Part> parts() {
-        return Set.of(
+    public List<Part> parts() {
+        return List.of(
                 new Part.SwitchPart(key),
                 new Part.DiodePart(key),
                 new Part.EndPart(key, NetKind.ROW),

@@ -3,6 +3,7 @@ package buzzout.circuit;
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import buzzout.plan.SolderSide;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -24,8 +25,8 @@ public record LeadOff(int net) implements Fault {
     }
 
     @Override
-    public Set<Part> parts() {
-        return Set.of(new Part.LeadPart(net));
+    public List<Part> parts() {
+        return List.of(new Part.LeadPart(net));
     }
 
     @Override

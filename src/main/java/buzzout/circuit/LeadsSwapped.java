@@ -2,6 +2,7 @@ package buzzout.circuit;
 
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -28,8 +29,8 @@ public record LeadsSwapped(int net, int otherNet) implements Fault {
     }
 
     @Override
-    public Set<Part> parts() {
-        return Set.of(new Part.LeadPart(net), new Part.LeadPart(otherNet));
+    public List<Part> parts() {
+        return List.of(new Part.LeadPart(net), new Part.LeadPart(otherNet));
     }
 
     @Override

@@ -4,6 +4,7 @@ import buzzout.plan.Link;
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import buzzout.plan.SolderSide;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -30,8 +31,8 @@ public record LinkOpen(int net, int link, boolean jumper) implements Fault {
     }
 
     @Override
-    public Set<Part> parts() {
-        return Set.of(new Part.LinkPart(net, link));
+    public List<Part> parts() {
+        return List.of(new Part.LinkPart(net, link));
     }
 
     @Override

@@ -2,6 +2,7 @@ package buzzout.circuit;
 
 import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -28,8 +29,8 @@ public record MirrorImage() implements Fault {
     }
 
     @Override
-    public Set<Part> parts() {
-        return Set.of(Part.Whole.SIDES);
+    public List<Part> parts() {
+        return List.of(Part.Whole.SIDES);
     }
 
     @Override

@@ -2,6 +2,7 @@ package buzzout.circuit;
 
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -23,8 +24,8 @@ public record PinDragged(int net) implements Fault {
     }
 
     @Override
-    public Set<Part> parts() {
-        return Set.of(new Part.PinPart(net));
+    public List<Part> parts() {
+        return List.of(new Part.PinPart(net));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package buzzout.circuit;
 
 import buzzout.plan.Plan;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -23,8 +24,8 @@ public record StripesTurned() implements Fault {
     }
 
     @Override
-    public Set<Part> parts() {
-        return Set.of(Part.Whole.STRIPES);
+    public List<Part> parts() {
+        return List.of(Part.Whole.STRIPES);
     }
 
     @Override

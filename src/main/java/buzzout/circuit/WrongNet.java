@@ -48,8 +48,8 @@ public record WrongNet(int key, NetKind strayed, int atKey) implements Fault {
     }
 
     @Override
-    public Set<Part> parts() {
-        return Set.of(new Part.EndPart(key, strayed));
+    public List<Part> parts() {
+        return List.of(new Part.EndPart(key, strayed));
     }
 
     @Override

@@ -4,6 +4,7 @@ import buzzout.diagnosis.Diagnosis;
 import buzzout.diagnosis.Engine;
 import buzzout.journal.Journal;
 import buzzout.journal.LogNotWritten;
+import buzzout.plan.Plan;
 import buzzout.screen.EventLines;
 import buzzout.screen.Snapshot;
 import buzzout.session.Action;
@@ -23,7 +24,7 @@ import java.util.concurrent.TimeUnit;
  */
 class Bench {
     private final Journal journal;
-    private final Engine engine;
+    private final Plan plan;
     private final QuietCheck quietCheck = new QuietCheck();
     private final Calling calling = new Calling();
     private final List<Event> unwritten = new ArrayList<>();
@@ -40,6 +41,8 @@ class Bench {
     private Session known;
     /** Whether anything came while it pondered, even if it was taken back at once. */
     private boolean hasNews;
+    /** Made when there is something to weigh: the first frame need not wait for it. */
+    private Optional<Engine> engine = Optional.empty();
 
     Bench(LoadedPlan loaded, Journal journal) {
         this(loaded, journal, Past.NONE, List.of());
@@ -51,7 +54,7 @@ class Bench {
      */
     Bench(LoadedPlan loaded, Journal journal, Past past, List<Action> afterQuietCheck) {
         this.journal = journal;
-        this.engine = new Engine(loaded.plan());
+        this.plan = loaded.plan();
         this.now = Snapshot.of(loaded.plan());
         this.known = now.session();
         this.afterQuietCheck = afterQuietCheck;
@@ -131,7 +134,7 @@ class Bench {
         Evidence evidence = known.evidence();
         if (!evidence.equals(weighed)) {
             weighed = evidence;
-            show(engine.glance(evidence));
+            show(engine().glance(evidence));
         }
     }
 
@@ -140,11 +143,21 @@ class Bench {
      * is in the session is weighed.
      */
     boolean ponder() {
-        if (engine.isRough()) {
+        if (isRough()) {
             hasNews = false;
-            engine.ponder(weighed, () -> hasNews |= isOvertaken()).ifPresent(this::show);
+            engine().ponder(weighed, () -> hasNews |= isOvertaken()).ifPresent(this::show);
         }
-        return !isOvertaken() && !engine.isRough();
+        return !isOvertaken() && !isRough();
+    }
+
+    private boolean isRough() {
+        return engine.isPresent() && engine.get().isRough();
+    }
+
+    private Engine engine() {
+        Engine made = engine.orElseGet(() -> new Engine(plan));
+        engine = Optional.of(made);
+        return made;
     }
 
     /** Asked thousands of times a second, hence first whether anything came at all. */

@@ -6,7 +6,6 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.OffsetDateTime;
 
 /** Where the program starts. */
 public final class Main {
@@ -15,7 +14,7 @@ public final class Main {
     public static void main(String[] arguments) {
         Console console = new Console(writer(FileDescriptor.out), writer(FileDescriptor.err));
         Surroundings surroundings =
-                new Surroundings(console, System.in, Path.of(""), OffsetDateTime::now, System.getenv(), true);
+                new Surroundings(console, System.in, Path.of(""), Surroundings.CLOCK, System.getenv(), true);
         System.exit(Program.run(surroundings, arguments));
     }
 

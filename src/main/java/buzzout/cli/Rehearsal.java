@@ -12,10 +12,10 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -25,6 +25,7 @@ import java.util.stream.Stream;
  */
 public final class Rehearsal {
     private static final String PLAN = "plan.toml";
+    private static final String LOG = "log.jsonl";
 
     private Rehearsal() {}
 
@@ -38,10 +39,13 @@ public final class Rehearsal {
         try {
             Files.writeString(folder.resolve(PLAN), ExamplePlan.quaysideText());
             Surroundings surroundings = surroundings(folder);
+            Objects.requireNonNull(Main.class); // It begins all, and this begins without it.
             Program.run(surroundings, "--help");
             Program.run(surroundings, "check", PLAN);
             Program.run(surroundings, "demo", "--headless");
             Program.run(surroundings, "diagnose", log(folder));
+            Program.run(surroundings, "simulate", PLAN, "--fault", "reversed:O", "--log", LOG);
+            Program.run(surroundings, "diagnose", LOG);
             Program.run(surroundings, "run", PLAN, "--help");
             draw(surroundings);
         } finally {
@@ -55,7 +59,7 @@ public final class Rehearsal {
                 new Console(nowhere, nowhere),
                 InputStream.nullInputStream(),
                 folder,
-                OffsetDateTime::now,
+                Surroundings.CLOCK,
                 Map.of("LANG", "C.UTF-8"),
                 false);
     }

@@ -24,6 +24,8 @@ record Surroundings(
         Supplier<OffsetDateTime> clock,
         Map<String, String> environment,
         boolean mayDraw) {
+    static final Supplier<OffsetDateTime> CLOCK = OffsetDateTime::now;
+
     /** Why no screen can be shown, as a sentence; nothing when one can. */
     Optional<String> obstacle() {
         return mayDraw ? BoardScreen.obstacle(environment) : Optional.of("There is no terminal.");

@@ -4,7 +4,7 @@ import buzzout.circuit.Catalogue;
 import buzzout.circuit.Fault;
 import buzzout.circuit.FaultKind;
 import buzzout.circuit.Part;
-import buzzout.plan.Key;
+import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -13,7 +13,6 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 
 /** Every fault that can be charged on a plan's board, by number, with its prior and its place. Nets are bit sets. */
@@ -33,7 +32,6 @@ final class Charges {
 
     private final Plan plan;
     private final List<Fault> faults;
-    private final Map<Fault, Integer> numbers = new HashMap<>();
     private final double[] logOdds;
     private final double likeliestLogOdds;
     private final long[] nets;
@@ -42,14 +40,15 @@ final class Charges {
     private final BitSet loose = new BitSet();
     private final BitSet looping = new BitSet();
     private final BitSet exchanges = new BitSet();
+    private final List<BitSet> keysOfNet = new ArrayList<>();
     /** For each fault, the keys that sit on its nets, or its only key. */
     private final List<BitSet> reach = new ArrayList<>();
     /** Faults that sit on each net and in no single key. */
     private final List<BitSet> onNet = new ArrayList<>();
     /** Faults that sit in each key alone. */
     private final List<BitSet> inKey = new ArrayList<>();
-    /** For each fault, those that can not be supposed together with it, itself included. */
-    private final List<BitSet> excludes = new ArrayList<>();
+    /** For each fault and each part that it spoils, all faults that spoil the part, itself included. */
+    private final List<List<BitSet>> spoilers = new ArrayList<>();
 
     Charges(Plan plan, Priors priors) {
         this.plan = plan;
@@ -60,30 +59,37 @@ final class Charges {
         likeliestLogOdds = Arrays.stream(logOdds).max().orElse(0);
         nets = new long[faults.size()];
         plan.nets().forEach(net -> onNet.add(new BitSet()));
+        for (Net net : plan.nets()) {
+            BitSet keys = new BitSet();
+            net.joints().forEach(keys::set);
+            keysOfNet.add(keys);
+        }
         plan.keys().forEach(key -> inKey.add(new BitSet()));
         for (int number = 0; number < faults.size(); number++) {
             place(number, faults.get(number));
         }
-        Map<Part, BitSet> spoiling = new HashMap<>();
+        Map<Long, BitSet> spoiling = new HashMap<>();
         for (int number = 0; number < faults.size(); number++) {
-            for (Part part : faults.get(number).parts()) {
-                spoiling.computeIfAbsent(part, any -> new BitSet()).set(number);
+            List<Part> parts = faults.get(number).parts();
+            List<BitSet> others = new ArrayList<>(parts.size());
+            for (Part part : parts) {
+                BitSet spoiled = spoiling.computeIfAbsent(part.number(), any -> new BitSet());
+                spoiled.set(number);
+                others.add(spoiled);
             }
-        }
-        for (Fault fault : faults) {
-            BitSet excluded = new BitSet();
-            fault.parts().forEach(part -> excluded.or(spoiling.getOrDefault(part, new BitSet())));
-            excludes.add(excluded);
+            spoilers.add(others);
         }
     }
 
     private void place(int number, Fault fault) {
-        numbers.put(fault, number);
-        fault.nets(plan).forEach(net -> nets[number] |= 1L << net);
-        held.set(number, fault.kind() == FaultKind.SWITCH_HELD);
-        loose.set(number, fault.kind() == FaultKind.COMES_AND_GOES);
-        looping.set(number, LOOPING.contains(fault.kind()));
-        exchanges.set(number, EXCHANGING.contains(fault.kind()));
+        for (int net : fault.nets(plan)) {
+            nets[number] |= 1L << net;
+        }
+        FaultKind kind = fault.kind();
+        held.set(number, kind == FaultKind.SWITCH_HELD);
+        loose.set(number, kind == FaultKind.COMES_AND_GOES);
+        looping.set(number, LOOPING.contains(kind));
+        exchanges.set(number, EXCHANGING.contains(kind));
         if (fault.onlyKey().isPresent()) {
             int key = fault.onlyKey().getAsInt();
             inOneKey.set(number);
@@ -92,7 +98,9 @@ final class Charges {
             only.set(key);
             reach.add(only);
         } else {
-            fault.nets(plan).forEach(net -> onNet.get(net).set(number));
+            for (long left = nets[number]; left != 0; left &= left - 1) {
+                onNet.get(Long.numberOfTrailingZeros(left)).set(number);
+            }
             reach.add(keysOn(nets[number]));
         }
     }
@@ -106,7 +114,7 @@ final class Charges {
     }
 
     int number(Fault fault) {
-        return Objects.requireNonNull(numbers.get(fault));
+        return faults.indexOf(fault);
     }
 
     int count() {
@@ -130,8 +138,14 @@ final class Charges {
         return charged.stream().mapToObj(faults::get).toList();
     }
 
+    /** Whether no charged fault spoils a part that this one does. */
     boolean canJoin(BitSet charged, int number) {
-        return !excludes.get(number).intersects(charged);
+        for (BitSet spoiling : spoilers.get(number)) {
+            if (spoiling.intersects(charged)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     long nets(int number) {
@@ -198,8 +212,8 @@ final class Charges {
     /** The keys that the plan puts on any of these nets. */
     BitSet keysOn(long someNets) {
         BitSet keys = new BitSet();
-        for (Key key : plan.keys()) {
-            keys.set(key.index(), (someNets & (1L << key.row() | 1L << key.column())) != 0);
+        for (long left = someNets; left != 0; left &= left - 1) {
+            keys.or(keysOfNet.get(Long.numberOfTrailingZeros(left)));
         }
         return keys;
     }

@@ -30,7 +30,7 @@ final class EventReader {
     private final Plan plan;
     private final Map<String, Integer> pins = new HashMap<>();
     /** One object for each pair: a long log names few of them often. */
-    private final Map<Pair, Pair> pairs = new HashMap<>();
+    private final Map<Integer, Pair> pairs = new HashMap<>();
 
     private long lastMillis = -UNSTATED_MILLIS;
 
@@ -97,7 +97,7 @@ final class EventReader {
             throw new UnusableLine(fields.owner() + " pairs the pin " + Fields.quoted(low) + " with itself");
         }
         Pair pair = new Pair(pin(low), pin(reads));
-        return pairs.computeIfAbsent(pair, first -> first);
+        return pairs.computeIfAbsent(pair.low() * pins.size() + pair.reads(), first -> pair);
     }
 
     private Pairs pairs(Fields fields) throws UnusableLine {

@@ -22,8 +22,12 @@ final class Terminals {
         return Optional.empty();
     }
 
-    /** {@code System.console()} would do on Java 17, but is there even without a terminal from 22 on. */
+    /** A {@code System.console()} is there even without a terminal from Java 22 on; another process takes its time. */
+    @SuppressWarnings("SystemConsoleNull")
     private static boolean bothEndsAreTerminals() {
+        if (Runtime.version().feature() < 22) {
+            return System.console() != null;
+        }
         try {
             Process test = new ProcessBuilder("/bin/sh", "-c", "test -t 0 && test -t 1")
                     .inheritIO()
