@@ -16,18 +16,25 @@ public final class Layout {
     final Plan plan;
     final int pins;
     final int ground;
+    /** For each net, and one more where the last ends. */
+    final int[] firstJoint;
+    /** The same. */
     final int[] firstLink;
+
     final int[] linkFrom;
     final int[] linkTo;
     final int[] leadJoint;
     final int[] rowJoint;
     final int[] columnJoint;
+    /** For each node the one that stands for all that planned links tie together. */
+    final int[] linked;
 
     public Layout(Plan plan) {
         this.plan = plan;
         int nets = plan.nets().size();
         pins = nets + (plan.sparePin().isPresent() ? 1 : 0);
-        firstLink = new int[nets];
+        firstJoint = new int[nets + 1];
+        firstLink = new int[nets + 1];
         linkFrom =
                 new int[plan.nets().stream().mapToInt(net -> net.links().size()).sum()];
         linkTo = new int[linkFrom.length];
@@ -38,6 +45,7 @@ public final class Layout {
         int link = 0;
         for (int index = 0; index < nets; index++) {
             Net net = plan.nets().get(index);
+            firstJoint[index] = node;
             firstLink[index] = link;
             for (Link planned : net.links()) {
                 linkFrom[link] = node + planned.from();
@@ -49,7 +57,14 @@ public final class Layout {
                 keyJoint[key] = node++;
             }
         }
+        firstJoint[nets] = node;
+        firstLink[nets] = link;
         ground = node;
+        linked = Lumps.linked(this);
+    }
+
+    int nets() {
+        return leadJoint.length;
     }
 
     int nodes() {

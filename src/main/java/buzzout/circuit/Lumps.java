@@ -4,21 +4,49 @@ package buzzout.circuit;
 final class Lumps {
     private final int[] parent;
 
-    private Lumps(int nodes) {
-        parent = new int[nodes];
-        for (int node = 0; node < nodes; node++) {
-            parent[node] = node;
-        }
+    private Lumps(int[] parent) {
+        this.parent = parent;
     }
 
     /** For each node the node that stands for its lump. */
     static int[] of(Wiring wiring) {
-        Lumps lumps = new Lumps(wiring.layout().nodes());
-        wiring.forEachWire((node, other) -> lumps.parent[lumps.find(node)] = lumps.find(other));
-        for (int node = 0; node < lumps.parent.length; node++) {
-            lumps.parent[node] = lumps.find(node);
+        Layout layout = wiring.layout();
+        Lumps lumps = new Lumps(layout.linked.clone());
+        for (int net = 0; net < layout.nets(); net++) {
+            if (wiring.hasOpenLink(net)) {
+                lumps.part(layout.firstJoint[net], layout.firstJoint[net + 1]);
+                wiring.forEachLink(net, lumps::merge);
+            }
         }
-        return lumps.parent;
+        wiring.forEachOtherWire(lumps::merge);
+        return lumps.merged();
+    }
+
+    /** The same where planned links alone hold nodes together. */
+    static int[] linked(Layout layout) {
+        Lumps lumps = new Lumps(new int[layout.nodes()]);
+        lumps.part(0, layout.nodes());
+        for (int link = 0; link < layout.linkFrom.length; link++) {
+            lumps.merge(layout.linkFrom[link], layout.linkTo[link]);
+        }
+        return lumps.merged();
+    }
+
+    private void part(int from, int end) {
+        for (int node = from; node < end; node++) {
+            parent[node] = node;
+        }
+    }
+
+    private void merge(int node, int other) {
+        parent[find(node)] = find(other);
+    }
+
+    private int[] merged() {
+        for (int node = 0; node < parent.length; node++) {
+            parent[node] = find(node);
+        }
+        return parent;
     }
 
     private int find(int node) {

@@ -168,11 +168,27 @@ public final class Wiring {
 
     /** Calls back for every piece that conducts both ways with no key pressed: links, leads, bridges, grounds. */
     void forEachWire(WireVisitor visitor) {
-        for (int link = openLinks.nextClearBit(0);
-                link < layout.linkFrom.length;
+        for (int net = 0; net < layout.nets(); net++) {
+            forEachLink(net, visitor);
+        }
+        forEachOtherWire(visitor);
+    }
+
+    boolean hasOpenLink(int net) {
+        int open = openLinks.nextSetBit(layout.firstLink[net]);
+        return open >= 0 && open < layout.firstLink[net + 1];
+    }
+
+    void forEachLink(int net, WireVisitor visitor) {
+        for (int link = openLinks.nextClearBit(layout.firstLink[net]);
+                link < layout.firstLink[net + 1];
                 link = openLinks.nextClearBit(link + 1)) {
             visitor.wire(layout.linkFrom[link], layout.linkTo[link]);
         }
+    }
+
+    /** The same for those that are no links. */
+    void forEachOtherWire(WireVisitor visitor) {
         for (int net = 0; net < layout.leadJoint.length; net++) {
             if (!openLeads.get(net)) {
                 visitor.wire(leadPin.length == 0 ? net : leadPin[net], layout.leadJoint[net]);

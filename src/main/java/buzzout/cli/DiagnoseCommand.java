@@ -1,6 +1,7 @@
 package buzzout.cli;
 
 import buzzout.journal.JournalReader;
+import buzzout.journal.KnownPlans;
 import buzzout.journal.LogFile;
 import buzzout.journal.LogHeader;
 import buzzout.journal.LogProblem;
@@ -34,6 +35,7 @@ final class DiagnoseCommand implements Callable<Integer> {
     private static final int AT_ONCE = 64;
 
     private final Surroundings surroundings;
+    private final KnownPlans plans = new KnownPlans();
 
     @Mixin
     Common common = new Common();
@@ -65,16 +67,16 @@ final class DiagnoseCommand implements Callable<Integer> {
 
     /** A log where it lies. */
     private record Found(String name, Path path) {
-        Weighed weighed() {
-            Replayed replayed = Replayed.of(path);
+        Weighed weighed(KnownPlans plans) {
+            Replayed replayed = Replayed.of(path, plans);
             return new Weighed(name, replayed.problems, replayed.outcome());
         }
     }
 
     /** A log without its events, which are let go before its evidence is weighed: those of a day fill a small heap. */
     private record Replayed(List<LogProblem> problems, Optional<LogHeader> header, Optional<Session> session) {
-        static Replayed of(Path path) {
-            LogFile file = JournalReader.read(path);
+        static Replayed of(Path path, KnownPlans plans) {
+            LogFile file = JournalReader.read(path, plans);
             return new Replayed(
                     file.problems(),
                     file.log().map(SessionLog::header),
@@ -96,7 +98,7 @@ final class DiagnoseCommand implements Callable<Integer> {
             found.add(new Found(name, surroundings.resolve(name)));
         }
         return (found.size() > 1 ? found.parallelStream() : found.stream())
-                .map(Found::weighed)
+                .map(each -> each.weighed(plans))
                 .toList();
     }
 

@@ -10,6 +10,7 @@ final class Case {
     private final Charges charges;
     private final Forecasts forecasts;
     private Ledger ledger;
+    private Searched searched = new Searched();
 
     Case(Plan plan, Priors priors) {
         charges = new Charges(plan, priors);
@@ -21,6 +22,7 @@ final class Case {
     boolean take(Evidence evidence) {
         int tried = forecasts.trials().size();
         ledger = new Ledger(forecasts, plan(), evidence);
+        searched = new Searched();
         return tried == forecasts.trials().size();
     }
 
@@ -38,6 +40,11 @@ final class Case {
 
     Readings readings() {
         return forecasts.readings();
+    }
+
+    /** What was searched for under this evidence already. */
+    Searched searched() {
+        return searched;
     }
 
     Ledger ledger() {

@@ -220,8 +220,8 @@ final class Ledger {
 
     private double cost(Tally came, int forecast, double nothing, double another) {
         double cost = 0;
-        for (int place = 0; place < came.answers().size(); place++) {
-            int answer = came.answers().get(place);
+        for (int place = 0; place < came.count(); place++) {
+            int answer = came.answer(place);
             cost += came.times(place) * cost(forecast, answer, answer == Readings.NOTHING ? nothing : another);
         }
         return cost;

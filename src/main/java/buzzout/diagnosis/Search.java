@@ -91,20 +91,32 @@ final class Search {
 
     /** The best explanation of the focus. */
     static Hypothesis best(Case board, Hypothesis base, Set<Term> focus, Taste taste, Effort effort) {
-        BitSet barred = taste == Taste.LASTING ? board.charges().loose() : NONE;
-        Search search = new Search(board, base, focus, 0, barred);
-        search.run(focus.size() == 1 ? effort.forOne() : effort.forAll(), effort.isOverdue());
-        if (taste == Taste.FEWEST) {
-            return search.weighed.stream()
-                    .filter(branch -> branch.owed() < NOTHING_OWED)
-                    .map(Branch::hypothesis)
-                    .min(Comparator.<Hypothesis>comparingInt(
-                                    found -> found.charged().cardinality())
-                            .thenComparing(Comparator.comparingDouble(Hypothesis::score)
-                                    .reversed()))
-                    .orElse(base);
-        }
-        return search.result().best();
+        boolean lastingOnly = taste == Taste.LASTING;
+        int mostExpanded = focus.size() == 1 ? effort.forOne() : effort.forAll();
+        Searched.Question question =
+                new Searched.Question(new SetOfFaults(base.charged()), focus, lastingOnly, mostExpanded);
+        Searched.Found found = board.searched().known(question).orElseGet(() -> {
+            Search search = new Search(
+                    board, base, focus, 0, lastingOnly ? board.charges().loose() : NONE);
+            boolean toItsEnd = search.run(mostExpanded, effort.isOverdue());
+            Searched.Found made = new Searched.Found(search.result().best(), search.withFewest());
+            if (toItsEnd) {
+                board.searched().remember(question, made);
+            }
+            return made;
+        });
+        return taste == Taste.FEWEST ? found.fewest() : found.best();
+    }
+
+    private Hypothesis withFewest() {
+        return weighed.stream()
+                .filter(branch -> branch.owed() < NOTHING_OWED)
+                .map(Branch::hypothesis)
+                .min(Comparator.<Hypothesis>comparingInt(
+                                found -> found.charged().cardinality())
+                        .thenComparing(
+                                Comparator.comparingDouble(Hypothesis::score).reversed()))
+                .orElse(base);
     }
 
     /** Every explanation of the focus that is not far less probable than the best; one of them is known. */
@@ -116,15 +128,20 @@ final class Search {
         return search.result();
     }
 
-    private void run(int mostExpansions, BooleanSupplier isOverdue) {
-        for (int expanded = 0; expanded < mostExpansions && !isOverdue.getAsBoolean(); expanded++) {
+    /** Says whether it was not broken off. */
+    private boolean run(int mostExpansions, BooleanSupplier isOverdue) {
+        for (int expanded = 0; expanded < mostExpansions; expanded++) {
+            if (isOverdue.getAsBoolean()) {
+                return false;
+            }
             Branch next = open.peek();
             if (next == null || next.bound() < best + logThreshold) {
-                return;
+                return true;
             }
             open.remove();
             expand(next);
         }
+        return true;
     }
 
     private Result result() {

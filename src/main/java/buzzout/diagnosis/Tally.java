@@ -1,6 +1,5 @@
 package buzzout.diagnosis;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -9,28 +8,40 @@ import java.util.Map;
 /** Which numbered readings came, in the order in which each first did, and how often: a joint can come and go for hours. */
 final class Tally {
     private final Map<Integer, Integer> places = new HashMap<>();
-    private final List<Integer> answers = new ArrayList<>();
+    private int[] answers = new int[1];
     private int[] times = new int[1];
+    private int count;
 
     void add(int answer, int often) {
-        int place = places.computeIfAbsent(answer, first -> answers.size());
-        if (place == answers.size()) {
-            answers.add(answer);
-            times = place < times.length ? times : Arrays.copyOf(times, 2 * place);
+        int place = places.computeIfAbsent(answer, first -> count);
+        if (place == times.length) {
+            answers = Arrays.copyOf(answers, 2 * place);
+            times = Arrays.copyOf(times, 2 * place);
         }
+        answers[place] = answer;
         times[place] += often;
+        count = places.size();
     }
 
     boolean isEmpty() {
-        return answers.isEmpty();
+        return count == 0;
+    }
+
+    /** How many different ones there are. */
+    int count() {
+        return count;
     }
 
     /** Each once. */
     List<Integer> answers() {
-        return answers;
+        return Arrays.stream(answers, 0, count).boxed().toList();
     }
 
-    /** How often the answer at this place of {@link #answers} came. */
+    int answer(int place) {
+        return answers[place];
+    }
+
+    /** How often the answer at this place came. */
     int times(int place) {
         return times[place];
     }

@@ -1,5 +1,6 @@
 package buzzout.diagnosis;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -14,12 +15,16 @@ final class Weights {
     private final int keys;
     private final Counts able = new Counts();
     private final Counts due = new Counts();
+    /** For each key and trial what it costs as it is, once that was asked for. */
+    private final double[] asIs;
 
     Weights(Ledger ledger, Readings readings, Forecast forecast) {
         this.ledger = ledger;
         this.readings = readings;
         this.forecast = forecast;
         keys = ledger.keys();
+        asIs = new double[forecast.asked()];
+        Arrays.fill(asIs, Double.NaN);
         if (ledger.matchesAnswers()) {
             for (int key = 0; key < keys; key++) {
                 count(key, forecast.answer(key), 1);
@@ -46,7 +51,7 @@ final class Weights {
     double total() {
         double total = ledger.quietCost(forecast.quiet());
         for (int asked = 0; asked < forecast.asked(); asked++) {
-            total += ledger.askedCost(asked, forecast.answer(asked));
+            total += askedCost(asked);
         }
         if (ledger.matchesAnswers()) {
             BitSet answers = answers();
@@ -72,7 +77,7 @@ final class Weights {
         put(costs, new Term.Quiet(), ledger.quietCost(forecast.quiet()) - ledger.quietDoubt(forecast.quiet()));
         for (int asked = 0; asked < forecast.asked(); asked++) {
             int answer = forecast.answer(asked);
-            put(costs, term(asked), ledger.askedCost(asked, answer) - ledger.askedDoubt(asked, answer));
+            put(costs, term(asked), askedCost(asked) - ledger.askedDoubt(asked, answer));
         }
         if (ledger.matchesAnswers()) {
             answers().stream().forEach(answer -> put(costs, new Term.OfAnswer(answer), answerCost(answer)));
@@ -174,7 +179,7 @@ final class Weights {
             double tolerated = asked < keys ? tolerance.ofKey(asked) : tolerance.ofTrial(asked - keys);
             change.add(
                     tolerated,
-                    ledger.askedCost(asked, before),
+                    askedCost(asked),
                     ledger.askedDoubt(asked, before),
                     ledger.askedCost(asked, after),
                     ledger.askedDoubt(asked, after));
@@ -186,6 +191,13 @@ final class Weights {
         if (!touched.isEmpty()) {
             compareAnswers(next, tolerance, change, touched);
         }
+    }
+
+    private double askedCost(int asked) {
+        if (Double.isNaN(asIs[asked])) {
+            asIs[asked] = ledger.askedCost(asked, forecast.answer(asked));
+        }
+        return asIs[asked];
     }
 
     private void compareAnswers(Forecast next, Tolerance tolerance, Change change, BitSet touched) {

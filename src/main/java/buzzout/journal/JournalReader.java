@@ -2,7 +2,6 @@ package buzzout.journal;
 
 import buzzout.plan.Plan;
 import buzzout.plan.PlanFile;
-import buzzout.plan.PlanReader;
 import buzzout.session.Event;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
@@ -32,13 +31,20 @@ public final class JournalReader {
 
     private final LogProblems problems;
     private final LogLines lines;
+    private final KnownPlans plans;
 
-    private JournalReader(String name, InputStream bytes) {
+    private JournalReader(String name, InputStream bytes, KnownPlans plans) {
         problems = new LogProblems(name);
         lines = new LogLines(bytes);
+        this.plans = plans;
     }
 
     public static LogFile read(Path path) {
+        return read(path, new KnownPlans());
+    }
+
+    /** The same for one of many logs, of which few have a plan of their own. */
+    public static LogFile read(Path path, KnownPlans plans) {
         String name = path.toString();
         if (Files.isDirectory(path)) {
             return LogFile.unusable(new LogProblem(name, 0, "this is a folder, not a session log"));
@@ -49,7 +55,7 @@ public final class JournalReader {
                     new LogProblem(name, 0, "this is no file but a device or a pipe; copy what it gives into a file"));
         }
         try (InputStream bytes = Files.newInputStream(path)) {
-            return read(name, bytes);
+            return read(name, bytes, plans);
         } catch (NoSuchFileException e) {
             return LogFile.unusable(new LogProblem(name, 0, "there is no such file"));
         } catch (AccessDeniedException e) {
@@ -63,7 +69,11 @@ public final class JournalReader {
 
     /** Reads a log from a stream, which stays open; {@code name} stands before each problem. */
     public static LogFile read(String name, InputStream bytes) throws IOException {
-        JournalReader reader = new JournalReader(name, bytes);
+        return read(name, bytes, new KnownPlans());
+    }
+
+    private static LogFile read(String name, InputStream bytes, KnownPlans plans) throws IOException {
+        JournalReader reader = new JournalReader(name, bytes, plans);
         Optional<SessionLog> log = reader.log();
         return new LogFile(log, reader.problems.list());
     }
@@ -92,7 +102,7 @@ public final class JournalReader {
     }
 
     private Optional<Plan> plan(LogHeader header) {
-        PlanFile file = PlanReader.read(header.planText(), header.planFile().orElse("plan"));
+        PlanFile file = plans.read(header.planText(), header.planFile().orElse("plan"));
         if (file.plan().isEmpty()) {
             file.problems().forEach(problem -> problems.add(1, "the plan in this line: " + problem));
         }
