@@ -27,7 +27,7 @@ class GlanceTest {
     @ParameterizedTest
     @ValueSource(ints = {0, 3, 10, Integer.MAX_VALUE})
     void glances_after_each_press_and_a_thorough_look_at_the_end_find_no_less_than_one_thorough_look(int budget) {
-        for (long seed = 1; seed <= 6; seed++) {
+        for (long seed = 1; seed <= Campaign.size(6, 60); seed++) {
             String run = "seed " + seed;
             List<Observation> observations = pressed(seed, 3);
             Engine live = new Engine(PLAN);
