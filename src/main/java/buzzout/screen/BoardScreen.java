@@ -18,8 +18,8 @@ public final class BoardScreen {
     /** How long a keystroke may wait. What comes from the board wakes the screen at once. */
     private static final long MILLIS_A_LOOK = 10;
 
-    /** A frame and its rest take so long at least, so that a key which chatters leaves time for everything else. */
-    private static final long MILLIS_A_FRAME = 8;
+    /** So long a frame stands at least, unless a key is pressed: one that chatters leaves time for everything else. */
+    private static final int MILLIS_A_FRAME = 8;
 
     private final Screen screen;
     private final Source source;
@@ -199,12 +199,21 @@ public final class BoardScreen {
         return focus;
     }
 
+    private boolean isPressedAnew() {
+        return source.now().session().presses().size()
+                != view.session().presses().size();
+    }
+
     private boolean waited(CountDownLatch end, boolean hasDrawn) {
         try {
-            if (hasDrawn) {
-                return end.await(MILLIS_A_FRAME, TimeUnit.MILLISECONDS);
+            if (!hasDrawn) {
+                source.awaitNews(MILLIS_A_LOOK);
             }
-            source.awaitNews(MILLIS_A_LOOK);
+            for (int rested = 0; hasDrawn && rested < MILLIS_A_FRAME && !isPressedAnew(); rested++) {
+                if (end.await(1, TimeUnit.MILLISECONDS)) {
+                    return true;
+                }
+            }
             return end.getCount() == 0;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

@@ -6,11 +6,13 @@ import java.util.regex.Pattern;
 /** What a terminal would show: as much of its escape sequences as the program writes. */
 final class Glass {
     private static final char ESCAPE = 0x1B;
+    private static final char BELL = 7;
 
     private final char[][] cells;
     private final StringBuilder sequence = new StringBuilder();
     private int row;
     private int column;
+    private int rings;
 
     Glass(int columns, int rows) {
         cells = new char[rows][columns];
@@ -28,6 +30,11 @@ final class Glass {
     boolean shows(Pattern words) {
         return Arrays.stream(cells)
                 .anyMatch(line -> words.matcher(new String(line)).find());
+    }
+
+    /** How often its bell rang. */
+    int rings() {
+        return rings;
     }
 
     String text() {
@@ -49,6 +56,8 @@ final class Glass {
             column = 0;
         } else if (next == '\n') {
             row = Math.min(row + 1, cells.length - 1);
+        } else if (next == BELL) {
+            rings++;
         } else if (next >= ' ') {
             cells[row][Math.min(column++, cells[row].length - 1)] = next;
         }

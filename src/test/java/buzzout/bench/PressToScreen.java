@@ -14,14 +14,17 @@ import java.util.Random;
 import java.util.regex.Pattern;
 
 /**
- * From the byte of a press at the probe's pty to the frame that shows it at the terminal's, in the launched program.
- * Idle, and while another key chatters as fast as the probe can sweep. The two ways through Python are part of it.
+ * From the byte of a press at the probe's pty to the frame that shows it at the terminal's, in the launched program; and
+ * to its tone, the terminal's bell as over ssh. Idle, and while another key chatters as fast as the probe can sweep. The
+ * two ways through Python are part of it.
  */
 final class PressToScreen {
     private static final Plan PLAN = ExamplePlan.quayside();
     private static final int CHATTERER = 0;
     private static final int CHATTER_SECONDS = 5;
     private static final int HELD_MILLIS = 30;
+    /** What comes during a ring is told after it. */
+    private static final int RINGING_MILLIS = 180;
 
     private final SimulatedBoard board = SimulatedBoard.inRealTime(PLAN, List.of(), 46);
     private final Random random = new Random(46);
@@ -31,13 +34,19 @@ final class PressToScreen {
 
     static void measure(int presses, List<Row> rows) throws IOException, InterruptedException {
         for (boolean flood : new boolean[] {false, true}) {
-            double[] millis = new PressToScreen().press(presses, flood);
-            Arrays.sort(millis);
-            String what = "press to screen, " + (flood ? "under flood" : "idle") + ", ";
-            rows.add(Row.of(what + "median of " + presses, millis[presses / 2], "ms"));
-            rows.add(Row.of(what + "p99", millis[presses * 99 / 100], "ms", 20));
-            rows.add(Row.of(what + "most", millis[presses - 1], "ms"));
+            tell(
+                    rows,
+                    "press to screen, " + (flood ? "under flood" : "idle"),
+                    new PressToScreen().press(presses, flood));
         }
+        tell(rows, "press to tone, idle", new PressToScreen().tones(presses));
+    }
+
+    private static void tell(List<Row> rows, String what, double[] millis) {
+        Arrays.sort(millis);
+        rows.add(Row.of(what + ", median of " + millis.length, millis[millis.length / 2], "ms"));
+        rows.add(Row.of(what + ", p99", millis[millis.length * 99 / 100], "ms", 20));
+        rows.add(Row.of(what + ", most", millis[millis.length - 1], "ms"));
     }
 
     private double[] press(int presses, boolean flood) throws IOException, InterruptedException {
@@ -63,6 +72,34 @@ final class PressToScreen {
         return millis;
     }
 
+    private double[] tones(int presses) throws IOException, InterruptedException {
+        double[] millis = new double[presses];
+        try (Folder folder = Folder.make();
+                PtyBoard pty = PtyBoard.of(board, this::sending);
+                PtyTerminal terminal = PtyTerminal.running(
+                        folder.path(),
+                        Map.of("SSH_CONNECTION", "192.0.2.1 1 192.0.2.2 22"),
+                        Launched.command("run", plan(folder), "--port", pty.path(), "--log", "log.jsonl"))) {
+            terminal.await("Press every key");
+            for (int press = 0; press < presses; press++) {
+                Thread.sleep(RINGING_MILLIS + random.nextInt(60));
+                millis[press] = heard(terminal, key(1 + press % (PLAN.keys().size() - 1)));
+            }
+        }
+        return millis;
+    }
+
+    private double heard(PtyTerminal terminal, Key key) throws InterruptedException {
+        int before = terminal.rings();
+        awaitSending(key);
+        board.press(key);
+        long rung = terminal.await("a ring", glass -> glass.rings() > before);
+        long sent = sentAtNanos();
+        Thread.sleep(HELD_MILLIS);
+        board.release(key);
+        return (rung - sent) / 1e6;
+    }
+
     private static String plan(Folder folder) throws IOException {
         return Files.writeString(folder.resolve("plan.toml"), ExamplePlan.quaysideText())
                 .toString();
@@ -71,7 +108,7 @@ final class PressToScreen {
     private double seen(PtyTerminal terminal, Key key) throws InterruptedException {
         int low = key.net(PLAN.stripe());
         int reads = key.net(PLAN.stripe().other());
-        await(" " + low + " " + reads + "*");
+        awaitSending(key);
         board.press(key);
         String pair = PLAN.nets().get(low).name() + "→" + PLAN.nets().get(reads).name();
         Pattern told = Pattern.compile("pressed: (?:.*, )?" + pair + "\\b");
@@ -80,6 +117,10 @@ final class PressToScreen {
         Thread.sleep(HELD_MILLIS);
         board.release(key);
         return (shown - sent) / 1e6;
+    }
+
+    private void awaitSending(Key key) {
+        await(" " + key.net(PLAN.stripe()) + " " + key.net(PLAN.stripe().other()) + "*");
     }
 
     private static Key key(int index) {

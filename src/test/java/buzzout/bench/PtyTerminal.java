@@ -19,6 +19,7 @@ final class PtyTerminal implements AutoCloseable {
 
     private static final String BRIDGE = """
             import fcntl, os, pty, select, signal, struct, sys, termios
+            os.write(1, b"\\x05")
             child, host = pty.fork()
             if child == 0:
                 size = struct.pack("HHHH", int(sys.argv[2]), int(sys.argv[1]), 0, 0)
@@ -43,6 +44,7 @@ final class PtyTerminal implements AutoCloseable {
     private final Glass glass = new Glass(COLUMNS, ROWS);
     private long bytes;
     private long changedAtNanos;
+    private long begunAtNanos;
 
     private PtyTerminal(Process bridge) {
         this.bridge = bridge;
@@ -79,6 +81,15 @@ final class PtyTerminal implements AutoCloseable {
         return await(words, shown -> shown.shows(words));
     }
 
+    /** When the bridge was there and the program about to be started: it says so by a byte that no glass shows. */
+    synchronized long begunAtNanos() {
+        return begunAtNanos;
+    }
+
+    synchronized int rings() {
+        return glass.rings();
+    }
+
     synchronized long bytes() {
         return bytes;
     }
@@ -90,6 +101,7 @@ final class PtyTerminal implements AutoCloseable {
                 long now = System.nanoTime();
                 String text = new String(buffer, 0, count);
                 synchronized (this) {
+                    begunAtNanos = changedAtNanos == 0 ? now : begunAtNanos;
                     changedAtNanos = now;
                     bytes += text.getBytes(StandardCharsets.UTF_8).length;
                     glass.take(text);
