@@ -8,6 +8,7 @@ import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The terminal that the program was started in.
@@ -18,6 +19,9 @@ import java.nio.charset.StandardCharsets;
 final class OwnTerminal extends UnixTerminal {
     private static final int OUTPUT_BYTES = 64 * 1024;
     private static final TerminalSize UNKNOWN_SIZE = new TerminalSize(80, 24);
+
+    /** What {@code stty} said of the size when it made the terminal ready, until somebody asks. */
+    private @Nullable String sizeAtFirst;
 
     OwnTerminal() throws IOException {
         super(
@@ -30,7 +34,9 @@ final class OwnTerminal extends UnixTerminal {
     @Override
     protected TerminalSize findTerminalSize() {
         try {
-            String[] size = runSTTYCommand("size").trim().split(" ", -1);
+            String said = sizeAtFirst == null ? runSTTYCommand("size") : sizeAtFirst;
+            sizeAtFirst = null;
+            String[] size = said.trim().split(" ", -1);
             int rows = Integer.parseInt(size[0]);
             int columns = Integer.parseInt(size[1]);
             return rows > 0 && columns > 0 ? new TerminalSize(columns, rows) : UNKNOWN_SIZE;
@@ -54,11 +60,14 @@ final class OwnTerminal extends UnixTerminal {
     @Override
     protected void keyEchoEnabled(boolean enabled) {}
 
-    /** All is restored with what {@code stty} saved at first, so there is nothing to do to enable it. */
+    /**
+     * All is restored with what {@code stty} saved at first, so there is nothing to do to enable it. The
+     * superclass calls this before a field of this class could be given a first value.
+     */
     @Override
     protected void keyStrokeSignalsEnabled(boolean enabled) throws IOException {
         if (!enabled) {
-            runSTTYCommand("-icanon", "min", "1", "-echo", "-isig", "-ixon", "-iexten");
+            sizeAtFirst = runSTTYCommand("-icanon", "min", "1", "-echo", "-isig", "-ixon", "-iexten", "size");
         }
     }
 }
