@@ -1,6 +1,7 @@
 package buzzout.session;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -55,6 +56,16 @@ class GrowingTest {
                     alone.sum(way).value,
                     "step " + step + ", seed " + SEED);
         }
+    }
+
+    @Test
+    void lists_are_equal_only_in_all_their_elements_and_in_their_number() {
+        Growing<Integer> grown = Growing.of(List.of(1, 2)).with(3);
+        assertEquals(grown, Growing.of(List.of(1, 2)).with(3));
+        assertNotEquals(grown, grown.withLast(4));
+        assertNotEquals(grown, grown.with(4));
+        assertNotEquals(grown, grown.first(2));
+        assertNotEquals(grown, Growing.of(List.of(0, 2, 3)));
     }
 
     /** Any list goes on to be read while others grow from it, as one thread draws what another has left behind. */

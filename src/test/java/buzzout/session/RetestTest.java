@@ -111,6 +111,11 @@ class RetestTest {
         assertTrue(names(board.session().toCall()).contains("V"));
     }
 
+    @Test
+    void a_roll_call_that_follows_no_repair_has_no_result() {
+        assertEquals(Optional.empty(), Retest.result(tested("open:R3:M:,").session()));
+    }
+
     private static List<Press> unknown(CalledBoard board) {
         return board.session().presses().stream()
                 .filter(press -> press.key().isEmpty())
