@@ -18,8 +18,9 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** A plan and the file that it came from. */
 record LoadedPlan(Plan plan, String fileName, String text, boolean builtIn) {
@@ -83,16 +84,14 @@ record LoadedPlan(Plan plan, String fileName, String text, boolean builtIn) {
         }
     }
 
-    /** The faults with these codes. */
+    /** The faults with these codes, each once. */
     List<Fault> faults(List<String> codes) throws Failure {
-        List<Fault> faults = new ArrayList<>();
+        Map<String, Fault> faults = new LinkedHashMap<>();
         for (String code : codes) {
             Fault fault = Catalogue.find(plan, code).orElseThrow(() -> unknown(code));
-            if (!faults.contains(fault)) {
-                faults.add(fault);
-            }
+            faults.put(fault.code(plan), fault);
         }
-        return faults;
+        return List.copyOf(faults.values());
     }
 
     private Failure unknown(String code) {
