@@ -60,7 +60,7 @@ public final class Layout {
         firstJoint[nets] = node;
         firstLink[nets] = link;
         ground = node;
-        linked = Lumps.linked(this);
+        linked = Lumps.linked(this); // last, for it asks all of the above
     }
 
     int nets() {

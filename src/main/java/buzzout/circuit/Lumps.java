@@ -14,7 +14,7 @@ final class Lumps {
         Lumps lumps = new Lumps(layout.linked.clone());
         for (int net = 0; net < layout.nets(); net++) {
             if (wiring.hasOpenLink(net)) {
-                lumps.part(layout.firstJoint[net], layout.firstJoint[net + 1]);
+                lumps.separate(layout.firstJoint[net], layout.firstJoint[net + 1]);
                 wiring.forEachLink(net, lumps::merge);
             }
         }
@@ -25,14 +25,14 @@ final class Lumps {
     /** The same where planned links alone hold nodes together. */
     static int[] linked(Layout layout) {
         Lumps lumps = new Lumps(new int[layout.nodes()]);
-        lumps.part(0, layout.nodes());
+        lumps.separate(0, layout.nodes());
         for (int link = 0; link < layout.linkFrom.length; link++) {
             lumps.merge(layout.linkFrom[link], layout.linkTo[link]);
         }
         return lumps.merged();
     }
 
-    private void part(int from, int end) {
+    private void separate(int from, int end) {
         for (int node = from; node < end; node++) {
             parent[node] = node;
         }

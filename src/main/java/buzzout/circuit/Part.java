@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 
 /** A part of the board that at most one supposed fault can spoil. */
 public sealed interface Part {
-    /** A prime above any key's index: there are at most as many keys as pairs of pins. */
+    /** More than any index of a key, a net or a link: there are at most as many keys as pairs of 63 pins. */
     long PLACES = 4099;
 
     /** The numbered joints that it is soldered at, in the plan's order of nets; none for the board as a whole. */

@@ -30,7 +30,7 @@ import java.util.stream.Stream;
 final class LiveBench implements Source {
     private static final int MILLIS_A_LOOK = 50;
     private static final int MOST_AT_ONCE = 1_000;
-    /** No more often is a frame drawn; a key that chatters would have the evidence weighed without end. */
+    /** A key that chatters would have the evidence weighed without end; no more often is its frame drawn either. */
     private static final int MILLIS_BETWEEN_GLANCES = 8;
     /** So long the hands rest before a thorough look is worth its beginning. */
     private static final int MILLIS_AT_REST = 15;

@@ -39,7 +39,7 @@ public final class Rehearsal {
         try {
             Files.writeString(folder.resolve(PLAN), ExamplePlan.quaysideText());
             Surroundings surroundings = surroundings(folder);
-            Objects.requireNonNull(Main.class); // It begins all, and this begins without it.
+            Objects.requireNonNull(Main.class); // so that it is in the archive too
             Program.run(surroundings, "--help");
             Program.run(surroundings, "check", PLAN);
             Program.run(surroundings, "demo", "--headless");

@@ -22,7 +22,7 @@ final class Case {
     boolean take(Evidence evidence) {
         int tried = forecasts.trials().size();
         ledger = new Ledger(forecasts, plan(), evidence);
-        searched = new Searched();
+        forgetSearches();
         return tried == forecasts.trials().size();
     }
 
@@ -42,9 +42,14 @@ final class Case {
         return forecasts.readings();
     }
 
-    /** What was searched for under this evidence already. */
+    /** What was searched for already in this look. */
     Searched searched() {
         return searched;
+    }
+
+    /** They hold under one evidence only, and take room that nobody needs after a look. */
+    void forgetSearches() {
+        searched = new Searched();
     }
 
     Ledger ledger() {

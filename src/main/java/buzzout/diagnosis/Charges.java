@@ -113,10 +113,6 @@ final class Charges {
         return faults.get(number);
     }
 
-    int number(Fault fault) {
-        return faults.indexOf(fault);
-    }
-
     int count() {
         return faults.size();
     }

@@ -119,6 +119,7 @@ public final class Engine {
                 explanation = board.weigh(considered.charged());
             }
             Unravelling unravelling = unravelled(glanced, effort);
+            board.forgetSearches();
             if (effort.thorough() && effort.isOverdue().getAsBoolean()) {
                 rough = true;
                 explanation = glanced;

@@ -15,16 +15,16 @@ final class Weights {
     private final int keys;
     private final Counts able = new Counts();
     private final Counts due = new Counts();
-    /** For each key and trial what it costs as it is, once that was asked for. */
-    private final double[] asIs;
+    /** For each key and trial what it costs under this forecast, once that was asked for. */
+    private final double[] costNow;
 
     Weights(Ledger ledger, Readings readings, Forecast forecast) {
         this.ledger = ledger;
         this.readings = readings;
         this.forecast = forecast;
         keys = ledger.keys();
-        asIs = new double[forecast.asked()];
-        Arrays.fill(asIs, Double.NaN);
+        costNow = new double[forecast.asked()];
+        Arrays.fill(costNow, Double.NaN);
         if (ledger.matchesAnswers()) {
             for (int key = 0; key < keys; key++) {
                 count(key, forecast.answer(key), 1);
@@ -194,10 +194,10 @@ final class Weights {
     }
 
     private double askedCost(int asked) {
-        if (Double.isNaN(asIs[asked])) {
-            asIs[asked] = ledger.askedCost(asked, forecast.answer(asked));
+        if (Double.isNaN(costNow[asked])) {
+            costNow[asked] = ledger.askedCost(asked, forecast.answer(asked));
         }
-        return asIs[asked];
+        return costNow[asked];
     }
 
     private void compareAnswers(Forecast next, Tolerance tolerance, Change change, BitSet touched) {

@@ -30,7 +30,7 @@ final class EventReader {
     private final Plan plan;
     private final Map<String, Integer> pins = new HashMap<>();
     /** One object for each pair: a long log names few of them often. */
-    private final Map<Integer, Pair> pairs = new HashMap<>();
+    private final Pair[][] pairs;
 
     private long lastMillis = -UNSTATED_MILLIS;
 
@@ -38,6 +38,12 @@ final class EventReader {
         this.plan = plan;
         for (String pin : plan.pins()) {
             pins.put(pin, pins.size());
+        }
+        pairs = new Pair[pins.size()][pins.size()];
+        for (int low = 0; low < pairs.length; low++) {
+            for (int reads = 0; reads < pairs.length; reads++) {
+                pairs[low][reads] = new Pair(low, reads);
+            }
         }
     }
 
@@ -96,8 +102,7 @@ final class EventReader {
         if (low.equals(reads)) {
             throw new UnusableLine(fields.owner() + " pairs the pin " + Fields.quoted(low) + " with itself");
         }
-        Pair pair = new Pair(pin(low), pin(reads));
-        return pairs.computeIfAbsent(pair.low() * pins.size() + pair.reads(), first -> pair);
+        return pairs[pin(low)][pin(reads)];
     }
 
     private Pairs pairs(Fields fields) throws UnusableLine {

@@ -10,14 +10,13 @@ public final class KnownPlans {
     /** Strangers' logs may hold a plan each. */
     private static final int MOST = 32;
 
-    private final Map<Text, PlanFile> read = new ConcurrentHashMap<>();
-
-    private record Text(String text, String name) {}
+    /** By the length of its file's name, the name and its text. */
+    private final Map<String, PlanFile> read = new ConcurrentHashMap<>();
 
     PlanFile read(String text, String name) {
         if (read.size() >= MOST) {
             read.clear();
         }
-        return read.computeIfAbsent(new Text(text, name), plan -> PlanReader.read(plan.text, plan.name));
+        return read.computeIfAbsent(name.length() + name + text, any -> PlanReader.read(text, name));
     }
 }

@@ -1,5 +1,7 @@
 package buzzout.screen;
 
+import buzzout.circuit.Pairs;
+import buzzout.session.Press;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.screen.Screen;
@@ -7,6 +9,7 @@ import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.Terminal;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -19,7 +22,7 @@ public final class BoardScreen {
     private static final long MILLIS_A_LOOK = 10;
 
     /** So long a frame stands at least, unless a key is pressed: one that chatters leaves time for everything else. */
-    private static final int MILLIS_A_FRAME = 8;
+    private static final long MILLIS_A_FRAME = 8;
 
     private final Screen screen;
     private final Source source;
@@ -199,25 +202,39 @@ public final class BoardScreen {
         return focus;
     }
 
-    private boolean isPressedAnew() {
-        return source.now().session().presses().size()
-                != view.session().presses().size();
-    }
-
+    /** Rests, or looks for something new; says whether it is over. */
     private boolean waited(CountDownLatch end, boolean hasDrawn) {
         try {
-            if (!hasDrawn) {
+            if (hasDrawn) {
+                rest();
+            } else {
                 source.awaitNews(MILLIS_A_LOOK);
-            }
-            for (int rested = 0; hasDrawn && rested < MILLIS_A_FRAME && !isPressedAnew(); rested++) {
-                if (end.await(1, TimeUnit.MILLISECONDS)) {
-                    return true;
-                }
             }
             return end.getCount() == 0;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             return true;
         }
+    }
+
+    private void rest() throws InterruptedException {
+        long drawn = System.nanoTime();
+        long left = MILLIS_A_FRAME;
+        while (left > 0 && !isPressedAnew()) {
+            source.awaitNews(left);
+            left = MILLIS_A_FRAME - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - drawn);
+        }
+    }
+
+    /** Whether a key was pressed since, or the last press closed more. */
+    private boolean isPressedAnew() {
+        List<Press> drawn = view.session().presses();
+        List<Press> presses = source.now().session().presses();
+        return presses.size() != drawn.size()
+                || (!presses.isEmpty() && !closed(presses).equals(closed(drawn)));
+    }
+
+    private static Pairs closed(List<Press> presses) {
+        return presses.get(presses.size() - 1).pairs();
     }
 }

@@ -1,5 +1,6 @@
 package buzzout.screen;
 
+import buzzout.session.PressTiming;
 import buzzout.session.Session;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
@@ -11,11 +12,8 @@ import java.util.function.Supplier;
  * so that it can never hold anybody up: what happens during a tone is told by one tone after it.
  */
 public final class Ears {
-    /**
-     * A press may still grow so long, while its contact bounces and its company closes: 16 kinds of switches bounced for
-     * 6.2 ms at most (Ganssle, A Guide to Debouncing).
-     */
-    private static final int SETTLING_MILLIS = 8;
+    /** What a press closes may still come so long, and a frame between. */
+    private static final long SETTLING_MILLIS = PressTiming.ONSET_MICROS / 1_000 + 1;
 
     private final BlockingQueue<Session> newest = new ArrayBlockingQueue<>(1);
     private final Supplier<Player> opening;

@@ -1,18 +1,21 @@
 package buzzout.bench;
 
 import buzzout.circuit.Fault;
+import buzzout.cli.CommandLines;
 import buzzout.diagnosis.Campaign;
 import buzzout.diagnosis.Engine;
-import buzzout.diagnosis.Grids;
 import buzzout.diagnosis.Priors;
 import buzzout.diagnosis.RollCall;
-import buzzout.plan.Controllers;
-import buzzout.plan.ExamplePlan;
+import buzzout.journal.JournalReader;
 import buzzout.plan.Plan;
+import buzzout.plan.PlanReader;
+import buzzout.plan.PlanText;
 import buzzout.screen.DrawnFrames;
 import buzzout.session.Evidence;
 import buzzout.session.Observation;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -20,8 +23,13 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
 
-/** How memory, updates and frames grow with the board: for each size, and as the exponent of the number of keys. */
+/** How plans, logs, memory, updates and frames grow with the board. */
 final class Growth {
+    /** So often is what takes milliseconds done before it is measured, and what takes seconds. */
+    private static final int WARM = 60;
+
+    private static final int WARM_ENOUGH = 1;
+
     private static final int KEPT = 4;
     private static final int FRAMES = 200;
     private static final int UPDATES = 45;
@@ -30,39 +38,52 @@ final class Growth {
     private Growth() {}
 
     static void measure(List<Row> rows) throws IOException {
-        List<Plan> plans = List.of(
-                ExamplePlan.quayside(), Grids.keys75(), Grids.plain8x16(), Grids.plain(Controllers.ATMEGA2560, 16, 32));
-        add(rows, plans, "memory of a board, evidence and diagnosis", "kB", Growth::kilobytes);
-        add(rows, plans, "mean update after a press, one fault, processor time", "ms", Growth::updateMillis);
-        add(rows, plans, "frame after a press, 200x60, processor time", "ms", Growth::frameMillis);
+        add(rows, "reading a plan, processor time", "ms", WARM, Growth::planMillis);
+        try (Folder folder = Folder.make()) {
+            for (int board = 0; board < Sizes.BOARDS.size(); board++) {
+                writeLog(folder, board);
+            }
+            add(rows, "parsing a log, processor time", "ms", WARM, plan -> {
+                Path log = folder.resolve(log(plan));
+                return Processor.millis(() -> JournalReader.read(log));
+            });
+            add(rows, "diagnose of the same log, processor time", "ms", WARM, plan -> {
+                String log = log(plan);
+                return Processor.millis(() -> CommandLines.run(folder.path(), "diagnose", log));
+            });
+        }
+        add(rows, "memory of a board, evidence and diagnosis", "kB", WARM_ENOUGH, Growth::kilobytes);
+        add(rows, "mean update after a press, one fault, processor time", "ms", WARM_ENOUGH, Growth::updateMillis);
+        add(rows, "frame after a press, 200x60, processor time", "ms", WARM_ENOUGH, Growth::frameMillis);
     }
 
-    private static void add(
-            List<Row> rows, List<Plan> plans, String what, String unit, ToDoubleFunction<Plan> measured) {
-        double[] values = new double[0];
-        for (int time = 0; time < 2; time++) { // the first warms up
-            values = plans.stream().mapToDouble(measured).toArray();
+    private static void add(List<Row> rows, String what, String unit, int before, ToDoubleFunction<Plan> measured) {
+        double[] values = {};
+        for (int time = 0; time <= before; time++) {
+            values = Sizes.BOARDS.stream().mapToDouble(measured).toArray();
         }
-        for (int size = 0; size < values.length; size++) {
-            rows.add(Row.of(what + ", " + plans.get(size).keys().size() + " keys", values[size], unit));
-        }
-        double[] keys = plans.stream().mapToDouble(plan -> plan.keys().size()).toArray();
-        rows.add(Row.of(what + ", exponent", exponent(keys, values), ""));
+        Sizes.add(rows, what, unit, values);
     }
 
-    /** The slope of a straight line through both logarithms, by least squares. */
-    private static double exponent(double[] sizes, double[] values) {
-        double[] x = Arrays.stream(sizes).map(Math::log).toArray();
-        double[] y = Arrays.stream(values).map(Math::log).toArray();
-        double meanX = Arrays.stream(x).average().orElseThrow();
-        double meanY = Arrays.stream(y).average().orElseThrow();
-        double above = 0;
-        double below = 0;
-        for (int i = 0; i < x.length; i++) {
-            above += (x[i] - meanX) * (y[i] - meanY);
-            below += (x[i] - meanX) * (x[i] - meanX);
+    private static String log(Plan plan) {
+        return plan.keys().size() + ".jsonl";
+    }
+
+    /** A session in which each key of a board with one fault was pressed. */
+    private static void writeLog(Folder folder, int board) throws IOException {
+        Plan plan = Sizes.BOARDS.get(board);
+        Files.writeString(folder.resolve("plan.toml"), PlanText.of(plan, List.of()));
+        String fault = Campaign.likelyFaults(new Random(board), plan, Priors.judged(), 1)
+                .get(0)
+                .code(plan);
+        if (CommandLines.run(folder.path(), "simulate", "plan.toml", "--fault", fault, "--log", log(plan)) != 0) {
+            throw new IllegalStateException(plan.name() + " with " + fault);
         }
-        return above / below;
+    }
+
+    private static double planMillis(Plan plan) {
+        String text = PlanText.of(plan, List.of());
+        return Processor.millis(() -> PlanReader.read(text, "plan.toml"));
     }
 
     private static List<Observation> rollCall(Plan plan, int seed) {

@@ -3,6 +3,7 @@ package buzzout.bench;
 import buzzout.plan.ExamplePlan;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import buzzout.plan.PlanText;
 import buzzout.probe.PtyBoard;
 import buzzout.probe.SimulatedBoard;
 import java.io.IOException;
@@ -14,32 +15,45 @@ import java.util.Random;
 import java.util.regex.Pattern;
 
 /**
- * From the byte of a press at the probe's pty to the frame that shows it at the terminal's, in the launched program; and
- * to its tone, the terminal's bell as over ssh. Idle, and while another key chatters as fast as the probe can sweep. The
- * two ways through Python are part of it.
+ * From the byte of a press at the probe's pty to the frame that shows it at the terminal's, in the launched program, idle
+ * and while another key chatters as fast as the probe can sweep; and idle to its tone, the terminal's bell as over ssh.
+ * The two ways through Python are part of it.
  */
 final class PressToScreen {
-    private static final Plan PLAN = ExamplePlan.quayside();
     private static final int CHATTERER = 0;
     private static final int CHATTER_SECONDS = 5;
     private static final int HELD_MILLIS = 30;
     /** What comes during a ring is told after it. */
     private static final int RINGING_MILLIS = 180;
 
-    private final SimulatedBoard board = SimulatedBoard.inRealTime(PLAN, List.of(), 46);
+    private final Plan plan;
+    private final SimulatedBoard board;
     private final Random random = new Random(46);
     private String tail = "";
     private String awaited = "";
     private long sentAtNanos;
 
+    private PressToScreen(Plan plan) {
+        this.plan = plan;
+        board = SimulatedBoard.inRealTime(plan, List.of(), 46);
+    }
+
     static void measure(int presses, List<Row> rows) throws IOException, InterruptedException {
+        Plan quayside = ExamplePlan.quayside();
         for (boolean flood : new boolean[] {false, true}) {
             tell(
                     rows,
                     "press to screen, " + (flood ? "under flood" : "idle"),
-                    new PressToScreen().press(presses, flood));
+                    new PressToScreen(quayside).press(presses, flood));
         }
-        tell(rows, "press to tone, idle", new PressToScreen().tones(presses));
+        tell(rows, "press to tone, idle", new PressToScreen(quayside).tones(presses));
+        double[] medians = new double[Sizes.BOARDS.size()];
+        for (int size = 0; size < medians.length; size++) {
+            double[] millis = new PressToScreen(Sizes.BOARDS.get(size)).press(presses / 5, false);
+            Arrays.sort(millis);
+            medians[size] = millis[millis.length / 2];
+        }
+        Sizes.add(rows, "press to screen, idle, median", "ms", medians);
     }
 
     private static void tell(List<Row> rows, String what, double[] millis) {
@@ -66,7 +80,7 @@ final class PressToScreen {
                     chatterEnds = System.nanoTime() + (CHATTER_SECONDS - 1) * 1_000_000_000L;
                 }
                 Thread.sleep(20 + random.nextInt(60));
-                millis[press] = seen(terminal, key(1 + press % (PLAN.keys().size() - 1)));
+                millis[press] = seen(terminal, key(1 + press % (plan.keys().size() - 1)));
             }
         }
         return millis;
@@ -83,7 +97,7 @@ final class PressToScreen {
             terminal.await("Press every key");
             for (int press = 0; press < presses; press++) {
                 Thread.sleep(RINGING_MILLIS + random.nextInt(60));
-                millis[press] = heard(terminal, key(1 + press % (PLAN.keys().size() - 1)));
+                millis[press] = heard(terminal, key(1 + press % (plan.keys().size() - 1)));
             }
         }
         return millis;
@@ -100,17 +114,17 @@ final class PressToScreen {
         return (rung - sent) / 1e6;
     }
 
-    private static String plan(Folder folder) throws IOException {
-        return Files.writeString(folder.resolve("plan.toml"), ExamplePlan.quaysideText())
+    private String plan(Folder folder) throws IOException {
+        return Files.writeString(folder.resolve("plan.toml"), PlanText.of(plan, List.of()))
                 .toString();
     }
 
     private double seen(PtyTerminal terminal, Key key) throws InterruptedException {
-        int low = key.net(PLAN.stripe());
-        int reads = key.net(PLAN.stripe().other());
+        int low = key.net(plan.stripe());
+        int reads = key.net(plan.stripe().other());
         awaitSending(key);
         board.press(key);
-        String pair = PLAN.nets().get(low).name() + "→" + PLAN.nets().get(reads).name();
+        String pair = plan.nets().get(low).name() + "→" + plan.nets().get(reads).name();
         Pattern told = Pattern.compile("pressed: (?:.*, )?" + pair + "\\b");
         long shown = terminal.await(pair, glass -> glass.shows(told));
         long sent = sentAtNanos();
@@ -120,11 +134,11 @@ final class PressToScreen {
     }
 
     private void awaitSending(Key key) {
-        await(" " + key.net(PLAN.stripe()) + " " + key.net(PLAN.stripe().other()) + "*");
+        await(" " + key.net(plan.stripe()) + " " + key.net(plan.stripe().other()) + "*");
     }
 
-    private static Key key(int index) {
-        return PLAN.keys().get(index);
+    private Key key(int index) {
+        return plan.keys().get(index);
     }
 
     private synchronized void await(String end) {

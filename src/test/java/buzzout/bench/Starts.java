@@ -1,10 +1,13 @@
 package buzzout.bench;
 
 import buzzout.plan.ExamplePlan;
+import buzzout.plan.Plan;
+import buzzout.plan.PlanText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -78,6 +81,26 @@ final class Starts {
                 start.median() / empty.median(),
                 "times",
                 MOST_TIMES)));
+        bySize(rows);
+    }
+
+    private void bySize(List<Row> rows) throws IOException, InterruptedException {
+        List<Timed> checks = new ArrayList<>();
+        for (Plan plan : Sizes.BOARDS) {
+            String file = plan.keys().size() + ".toml";
+            Files.writeString(folder.resolve(file), PlanText.of(plan, List.of()));
+            checks.add(new Timed(file, () -> run(Launched.command("check", file))));
+        }
+        for (int round = 0; round < ROUNDS; round++) {
+            for (Timed check : checks) {
+                check.run(round);
+            }
+        }
+        Sizes.add(
+                rows,
+                "start of check",
+                "ms",
+                checks.stream().mapToDouble(Timed::median).toArray());
     }
 
     private long firstFrame() throws IOException, InterruptedException {

@@ -51,6 +51,15 @@ class FaultKindTest {
     }
 
     @Test
+    void parts_have_one_number_each() {
+        Set<Part> parts = Catalogue.of(PLAN).stream()
+                .flatMap(fault -> fault.parts().stream())
+                .collect(Collectors.toSet());
+        assertEquals(
+                parts.size(), parts.stream().mapToLong(Part::number).distinct().count());
+    }
+
+    @Test
     void codes_and_sentences_name_one_fault_each_and_codes_are_found_again() {
         List<Fault> all = Catalogue.of(PLAN);
         assertEquals(

@@ -9,6 +9,7 @@ import buzzout.plan.Plan;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -68,7 +69,9 @@ class KeysChoiceTest {
 
     private static BitSet ofNets(Charges charges, List<Fault> faults) {
         BitSet nets = new BitSet();
-        faults.forEach(fault -> nets.set(charges.number(fault)));
+        IntStream.range(0, charges.count())
+                .filter(number -> faults.contains(charges.fault(number)))
+                .forEach(nets::set);
         BitSet wanted = charges.lastingOfNets();
         wanted.or(charges.held());
         nets.and(wanted);
