@@ -15,8 +15,9 @@ public final class Catalogue {
 
     /** The fault with this code; a code cut short before a colon means the first that it begins. */
     public static Optional<Fault> find(Plan plan, String code) {
+        String firstWord = code.split(":", 2)[0];
         List<Fault> all = Stream.of(FaultKind.values())
-                .filter(kind -> code.equals(kind.code()) || code.startsWith(kind.code() + ":"))
+                .filter(kind -> kind.code().equals(firstWord))
                 .flatMap(kind -> kind.all(plan))
                 .toList();
         return all.stream()

@@ -189,7 +189,7 @@ public final class Wiring {
 
     /** The same for those that are no links. */
     void forEachOtherWire(WireVisitor visitor) {
-        for (int net = 0; net < layout.leadJoint.length; net++) {
+        for (int net = 0; net < layout.nets(); net++) {
             if (!openLeads.get(net)) {
                 visitor.wire(leadPin.length == 0 ? net : leadPin[net], layout.leadJoint[net]);
             }

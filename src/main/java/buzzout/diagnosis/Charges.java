@@ -58,8 +58,8 @@ final class Charges {
                 .toArray();
         likeliestLogOdds = Arrays.stream(logOdds).max().orElse(0);
         nets = new long[faults.size()];
-        plan.nets().forEach(net -> onNet.add(new BitSet()));
         for (Net net : plan.nets()) {
+            onNet.add(new BitSet());
             BitSet keys = new BitSet();
             net.joints().forEach(keys::set);
             keysOfNet.add(keys);

@@ -14,13 +14,12 @@ final class Tally {
 
     void add(int answer, int often) {
         int place = places.computeIfAbsent(answer, first -> count);
-        if (place == times.length) {
-            answers = Arrays.copyOf(answers, 2 * place);
-            times = Arrays.copyOf(times, 2 * place);
+        if (place == count) {
+            answers = count < answers.length ? answers : Arrays.copyOf(answers, 2 * count);
+            times = count < times.length ? times : Arrays.copyOf(times, 2 * count);
+            answers[count++] = answer;
         }
-        answers[place] = answer;
         times[place] += often;
-        count = places.size();
     }
 
     boolean isEmpty() {

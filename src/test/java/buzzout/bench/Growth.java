@@ -17,7 +17,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -137,8 +136,7 @@ final class Growth {
                 int key = frame % plan.keys().size();
                 millis[frame] = Processor.millis(() -> frames.press(key));
             }
-            Arrays.sort(millis);
-            return millis[FRAMES / 2];
+            return Median.of(millis);
         } catch (IOException e) {
             throw new IllegalStateException(String.format(Locale.ROOT, "%s: %s", plan.name(), e), e);
         }

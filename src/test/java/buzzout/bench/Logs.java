@@ -11,7 +11,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -37,8 +36,8 @@ final class Logs {
                 parsingEach[counted] = seconds(() -> parse(folder.path(), names));
                 diagnosingEach[counted] = seconds(() -> CommandLines.run(folder.path(), command));
             }
-            double parsing = median(parsingEach);
-            double diagnosing = median(diagnosingEach);
+            double parsing = Median.of(parsingEach);
+            double diagnosing = Median.of(diagnosingEach);
             rows.add(Row.of("diagnose over " + LOGS + " logs", events / diagnosing, "events/s"));
             rows.add(Row.of(
                     "diagnose over %d logs, beside parsing (%.2f s)".formatted(LOGS, parsing),
@@ -81,10 +80,6 @@ final class Logs {
                         .events()
                         .size())
                 .sum();
-    }
-
-    private static double median(double[] each) {
-        return Arrays.stream(each).sorted().toArray()[each.length / 2];
     }
 
     private static double seconds(Runnable work) {

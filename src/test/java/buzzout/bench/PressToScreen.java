@@ -49,9 +49,7 @@ final class PressToScreen {
         tell(rows, "press to tone, idle", new PressToScreen(quayside).tones(presses));
         double[] medians = new double[Sizes.BOARDS.size()];
         for (int size = 0; size < medians.length; size++) {
-            double[] millis = new PressToScreen(Sizes.BOARDS.get(size)).press(presses / 5, false);
-            Arrays.sort(millis);
-            medians[size] = millis[millis.length / 2];
+            medians[size] = Median.of(new PressToScreen(Sizes.BOARDS.get(size)).press(presses / 5, false));
         }
         Sizes.add(rows, "press to screen, idle, median", "ms", medians);
     }

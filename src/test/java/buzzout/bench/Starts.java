@@ -8,7 +8,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -47,7 +46,7 @@ final class Starts {
         }
 
         double median() {
-            return Arrays.stream(millis).sorted().toArray()[ROUNDS / 2];
+            return Median.of(millis);
         }
     }
 
