@@ -108,7 +108,7 @@ public final class BoardScreen {
             try {
                 new BoardScreen(screen, source, ears, first).loop(end);
             } finally {
-                ears.mute(true); // or a tone that is still due rings in what comes after
+                ears.close();
             }
         }
     }

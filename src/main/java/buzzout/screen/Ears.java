@@ -15,7 +15,11 @@ public final class Ears {
     /** What a press closes may still come so long, and a frame between. */
     private static final long SETTLING_MILLIS = PressTiming.ONSET_MICROS / 1_000 + 1;
 
+    /** A ring takes no time, and a loudspeaker's tone may end after the screen. */
+    private static final long MOST_LEFT_MILLIS = 100;
+
     private final BlockingQueue<Session> newest = new ArrayBlockingQueue<>(1);
+    private final Thread listening = new Thread(this::listen, "tones");
     private final Supplier<Player> opening;
     private volatile boolean muted;
     private volatile Optional<String> trouble = Optional.empty();
@@ -37,10 +41,20 @@ public final class Ears {
     }
 
     Ears start() {
-        Thread thread = new Thread(this::listen, "tones");
-        thread.setDaemon(true);
-        thread.start();
+        listening.setDaemon(true);
+        listening.start();
         return this;
+    }
+
+    /** Breaks a tone off between its rings, and waits until nothing more can ring in what comes after. */
+    void close() {
+        muted = true;
+        listening.interrupt();
+        try {
+            listening.join(MOST_LEFT_MILLIS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** Takes the session as it is now; returns at once. One thread calls this. */

@@ -3,12 +3,14 @@ package buzzout.screen;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import buzzout.session.Session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -96,5 +98,24 @@ class EarsTest {
         hearUntilPlayed(ears, 0);
         assertEquals(Tone.GOOD, next());
         assertEquals(List.of("the player"), opened);
+    }
+
+    @Test
+    void nothing_rings_any_more_once_they_are_closed() throws InterruptedException {
+        AtomicInteger rings = new AtomicInteger();
+        Sitting found = Views.sitting().found();
+        Session before = found.snapshot().session();
+        Session done = found.quietCheckDone().snapshot().session();
+        Ears ears = new Ears(() -> new Bell(rings::incrementAndGet), false).start();
+        while (rings.get() == 0) {
+            ears.hear(before);
+            Thread.sleep(50);
+            ears.hear(done);
+            Thread.sleep(50);
+        }
+        ears.close();
+        int rung = rings.get();
+        Thread.sleep(400); // in which the other two of three would ring
+        assertEquals(rung, rings.get());
     }
 }
