@@ -12,16 +12,13 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
- * Goes once through what people start most, and says nothing. The launcher runs it to learn which classes the program
- * uses, and lays them into a class-data archive, from which the next start takes them.
+ * Goes once through what people do most with a plan, with logs or at a board, and says nothing. The launcher runs it to
+ * learn which classes that takes, and lays them into a class-data archive, from which the next start takes them.
  */
 public final class Rehearsal {
     private static final String PLAN = "plan.toml";
@@ -30,44 +27,41 @@ public final class Rehearsal {
     private Rehearsal() {}
 
     /**
-     * Rehearses.
+     * Rehearses. Its files stay in the folder in which it is started.
      *
-     * @throws IOException if there is no room for a folder of temporary files
+     * @param arguments one: {@code plan}, {@code logs} or {@code board}
+     * @throws IOException if there is no room for a plan and a log
      */
     public static void main(String[] arguments) throws IOException {
-        Path folder = Files.createTempDirectory("buzzout-rehearsal-");
-        try {
-            Files.writeString(folder.resolve(PLAN), ExamplePlan.quaysideText());
-            Surroundings surroundings = surroundings(folder);
-            Objects.requireNonNull(Main.class); // so that it is in the archive too
-            Program.run(surroundings, "--help");
-            Program.run(surroundings, "check", PLAN);
-            Program.run(surroundings, "demo", "--headless");
-            Program.run(surroundings, "diagnose", log(folder));
-            Program.run(surroundings, "simulate", PLAN, "--fault", "reversed:O", "--log", LOG);
-            Program.run(surroundings, "diagnose", LOG);
-            Program.run(surroundings, "run", PLAN, "--help");
-            draw(surroundings);
-        } finally {
-            remove(folder);
+        Surroundings surroundings = surroundings();
+        Files.writeString(Path.of(PLAN), ExamplePlan.quaysideText());
+        Objects.requireNonNull(Main.class); // so that it is in the archive too
+        switch (arguments[0]) {
+            case "plan" -> {
+                Program.run(surroundings, "--help");
+                Program.run(surroundings, "check", PLAN);
+            }
+            case "logs" -> {
+                Program.run(surroundings, "simulate", PLAN, "--fault", "reversed:O", "open:R3:M:,", "--log", LOG);
+                Program.run(surroundings, "diagnose", LOG);
+            }
+            default -> {
+                Program.run(surroundings, "demo", "--headless");
+                Program.run(surroundings, "run", PLAN, "--help");
+                draw(surroundings);
+            }
         }
     }
 
-    private static Surroundings surroundings(Path folder) {
+    private static Surroundings surroundings() {
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
         return new Surroundings(
                 new Console(nowhere, nowhere),
                 InputStream.nullInputStream(),
-                folder,
+                Path.of(""),
                 Surroundings.CLOCK,
                 Map.of("LANG", "C.UTF-8"),
                 false);
-    }
-
-    private static String log(Path folder) throws IOException {
-        try (Stream<Path> logs = Files.list(folder.resolve("sessions"))) {
-            return logs.findFirst().orElseThrow().toString();
-        }
     }
 
     private static void draw(Surroundings surroundings) throws IOException {
@@ -83,15 +77,5 @@ public final class Rehearsal {
             @Override
             public void ask(Request request) {}
         });
-    }
-
-    private static void remove(Path folder) throws IOException {
-        List<Path> files;
-        try (Stream<Path> all = Files.walk(folder)) {
-            files = all.sorted(Comparator.reverseOrder()).toList();
-        }
-        for (Path file : files) {
-            Files.delete(file);
-        }
     }
 }

@@ -105,7 +105,7 @@ class LauncherIT {
     /** The one that is being made in the background, once it is there. */
     private Path archive() throws IOException, InterruptedException {
         String jar = LAUNCHER.toRealPath().resolveSibling("buzzout.jar").toString();
-        Path ofJar = folder.resolve("my cache").resolve("buzzout/classes" + jar);
+        Path ofJar = folder.resolve("my cache").resolve("buzzout/classes" + jar).resolve("plan");
         while (!Files.exists(ofJar.resolve("archive")) || Files.exists(ofJar.resolve("making"))) {
             Thread.sleep(100);
         }
