@@ -1,17 +1,15 @@
 package buzzout.cli;
 
+import buzzout.journal.Journal;
 import buzzout.plan.ExamplePlan;
-import buzzout.screen.BoardScreen;
-import buzzout.screen.Request;
-import buzzout.screen.Setting;
-import buzzout.screen.Snapshot;
-import buzzout.screen.Source;
+import buzzout.probe.SimulatedBoard;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -23,6 +21,9 @@ import java.util.Optional;
 public final class Rehearsal {
     private static final String PLAN = "plan.toml";
     private static final String LOG = "log.jsonl";
+    private static final String SITTING = "sitting.jsonl";
+
+    private static final int MILLIS_AT_THE_BOARD = 3000;
 
     private Rehearsal() {}
 
@@ -30,9 +31,9 @@ public final class Rehearsal {
      * Rehearses. Its files stay in the folder in which it is started.
      *
      * @param arguments one: {@code plan}, {@code logs} or {@code board}
-     * @throws IOException if there is no room for a plan and a log
+     * @throws Exception if there is no room for a plan and a log
      */
-    public static void main(String[] arguments) throws IOException {
+    public static void main(String[] arguments) throws Exception {
         Surroundings surroundings = surroundings();
         Files.writeString(Path.of(PLAN), ExamplePlan.quaysideText());
         Objects.requireNonNull(Main.class); // so that it is in the archive too
@@ -48,7 +49,7 @@ public final class Rehearsal {
             default -> {
                 Program.run(surroundings, "demo", "--headless");
                 Program.run(surroundings, "run", PLAN, "--help");
-                draw(surroundings);
+                sit(surroundings);
             }
         }
     }
@@ -64,18 +65,28 @@ public final class Rehearsal {
                 false);
     }
 
-    private static void draw(Surroundings surroundings) throws IOException {
-        Setting setting =
-                new Setting(Optional.empty(), Optional.empty(), new Common().look(surroundings.environment()), true);
-        Snapshot snapshot = Snapshot.of(ExamplePlan.quayside());
-        BoardScreen.drawInMemory(setting, new Source() {
-            @Override
-            public Snapshot now() {
-                return snapshot;
-            }
+    /** A screen that nobody sees, since neither end is a terminal, until a signal ends it. */
+    private static void sit(Surroundings surroundings) throws Exception {
+        LoadedPlan loaded = LoadedPlan.quayside();
+        SimulatedBoard board = SimulatedBoard.inRealTime(loaded.plan(), List.of(), 1);
+        DemoFingers fingers =
+                new DemoFingers(loaded.plan(), board, List.of(), PressThrough.Way.TELLING, PressThrough.NONE);
+        try (Journal journal = SessionLogs.begin(surroundings, loaded, Optional.empty(), Optional.of(SITTING))) {
+            new LiveSitting(surroundings, new Common(), Canvas.TERMINAL, loaded, Optional.empty(), journal)
+                    .simulated(board, fingers, bench -> {
+                        fingers.begin(bench, false);
+                        new Thread(Rehearsal::endSoon).start();
+                    });
+        }
+    }
 
-            @Override
-            public void ask(Request request) {}
-        });
+    private static void endSoon() {
+        try {
+            Thread.sleep(MILLIS_AT_THE_BOARD);
+            String self = Long.toString(ProcessHandle.current().pid());
+            new ProcessBuilder("kill", self).start();
+        } catch (IOException | InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
     }
 }

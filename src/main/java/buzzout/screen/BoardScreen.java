@@ -7,7 +7,6 @@ import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.screen.Screen;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.Terminal;
-import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -91,11 +90,6 @@ public final class BoardScreen {
             show(window, setting, source, ending(signals));
             return left(signals);
         }
-    }
-
-    /** Draws one frame that nobody sees. */
-    public static void drawInMemory(Setting setting, Source source) throws IOException {
-        show(new DefaultVirtualTerminal(), setting, source, new CountDownLatch(0));
     }
 
     /** The same on any terminal; returns when the person quits or {@code end} is counted down. */

@@ -7,7 +7,10 @@ import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +32,20 @@ final class OwnTerminal extends UnixTerminal {
                 new BufferedOutputStream(new FileOutputStream(FileDescriptor.out), OUTPUT_BYTES),
                 StandardCharsets.UTF_8,
                 CtrlCBehaviour.TRAP);
+    }
+
+    /** On the terminal that the input comes from. What it has to say against it changes nothing. */
+    @Override
+    protected String runSTTYCommand(String... words) throws IOException {
+        List<String> command = new ArrayList<>(List.of("/bin/stty"));
+        command.addAll(List.of(words));
+        Process stty = new ProcessBuilder(command)
+                .redirectInput(ProcessBuilder.Redirect.INHERIT)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        try (InputStream said = stty.getInputStream()) {
+            return new String(said.readAllBytes(), StandardCharsets.UTF_8);
+        }
     }
 
     @Override

@@ -10,8 +10,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Catches the signals that end a program, so that the thread that draws restores the terminal itself, and the one that
- * writes the log writes its end: a shutdown hook would race them. Reached by reflection, because the compiler warns of {@code sun.misc.Signal} and cannot be told not
- * to; where a JVM has no such class, its own handling stays.
+ * writes the log writes its end: a shutdown hook would race them. Reached by reflection, because the compiler warns of
+ * {@code sun.misc.Signal} and cannot be told not to; where a JVM has no such class, its own handling stays.
  */
 public final class Signals implements AutoCloseable {
     private static final List<String> ENDING = List.of("TERM", "HUP", "INT");
