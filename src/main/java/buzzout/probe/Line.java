@@ -1,7 +1,7 @@
 package buzzout.probe;
 
 import java.nio.charset.StandardCharsets;
-import java.util.Locale;
+import java.util.HexFormat;
 
 /** How a body travels: {@code body*CRC}, four uppercase hexadecimal digits, line feed. */
 final class Line {
@@ -14,6 +14,7 @@ final class Line {
     static final byte[] END_OF_ANY = {'\n'};
 
     private static final int CRC_DIGITS = 4;
+    private static final HexFormat DIGITS = HexFormat.of().withUpperCase();
 
     /** The longest body. */
     static final int MOST_BODY = MOST_BYTES - 1 - CRC_DIGITS;
@@ -70,6 +71,6 @@ final class Line {
     }
 
     private static String check(byte[] bytes, int length) {
-        return String.format(Locale.ROOT, "%04X", Crc16.of(bytes, length));
+        return DIGITS.toHexDigits((short) Crc16.of(bytes, length));
     }
 }

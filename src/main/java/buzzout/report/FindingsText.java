@@ -10,6 +10,8 @@ import java.util.List;
 
 /** Findings as plain text, to be read at the bench or pasted into a message that asks for help. */
 public final class FindingsText {
+    private static final int STATE_WIDTH = 13;
+
     private final Outcome outcome;
     private final Plan plan;
     private final boolean ascii;
@@ -56,16 +58,19 @@ public final class FindingsText {
                     .map(Key::name)
                     .toList();
             if (!state.isWell() && !names.isEmpty()) {
-                page.paragraph(
-                        "  " + state.mark(ascii) + " " + String.format("%-13s", state.word()), String.join(" ", names));
+                page.paragraph("  " + state.mark(ascii) + " " + padded(state.word()), String.join(" ", names));
             }
         }
+    }
+
+    private static String padded(String state) {
+        return state + " ".repeat(Math.max(0, STATE_WIDTH - state.length()));
     }
 
     private void finding(int number, Finding finding) {
         List<Suspect> suspects = finding.suspects();
         String sure = Likelihood.inWords(finding.probability());
-        String lead = String.format("%2d. ", number);
+        String lead = (number < 10 ? " " : "") + number + ". ";
         page.gap();
         if (suspects.size() == 1) {
             page.paragraph(lead, sentence(finding.first().fault().says(plan)) + " This is " + sure + ".");
