@@ -72,7 +72,7 @@ public final class Rehearsal {
 
     private static void draw(Surroundings surroundings) throws IOException {
         Setting setting =
-                new Setting(Optional.empty(), Optional.empty(), new Common().look(surroundings.environment()), true);
+                new Setting(Optional.empty(), Optional.empty(), Common.USUAL.look(surroundings.environment()), true);
         Snapshot snapshot = Snapshot.of(ExamplePlan.quayside());
         BoardScreen.drawInMemory(setting, new Source() {
             @Override
