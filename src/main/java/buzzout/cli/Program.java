@@ -45,10 +45,6 @@ final class Program {
 
     private int run(Commands.Known known, List<String> words) throws Failure, IOException, InterruptedException {
         Reading reading = Reading.of(known.usage(), words);
-        if (reading instanceof Reading.HelpAsked) {
-            surroundings.console().say(Help.of(known.usage()));
-            return Status.FINE;
-        }
         if (reading instanceof Given given) {
             Command command;
             try {
@@ -57,6 +53,10 @@ final class Program {
                 return refused(known.usage(), e.sentence());
             }
             return command.run();
+        }
+        if (reading instanceof Reading.HelpAsked) {
+            surroundings.console().say(Help.of(known.usage()));
+            return Status.FINE;
         }
         return refused(known.usage(), sentence(known.usage(), reading));
     }
@@ -72,21 +72,19 @@ final class Program {
             return Status.FINE;
         }
         String first = words.get(0);
-        if (!first.startsWith("-")) {
-            List<String> names = Commands.IN_SHORT.stream().map(Row::word).toList();
-            return refused(Overview.USAGE, "There is no command \"" + first + "\"" + meant(first, names));
+        if (first.startsWith("-")) {
+            return refused(Overview.USAGE, sentence(Overview.USAGE, reading));
         }
-        return refused(
-                Overview.USAGE,
-                reading instanceof Given ? "A command comes first." : sentence(Overview.USAGE, reading));
+        List<String> names = Commands.IN_SHORT.stream().map(Row::word).toList();
+        return refused(Overview.USAGE, "There is no command \"" + first + "\"" + meant(first, names));
     }
 
     private static String sentence(Usage usage, Reading reading) {
-        if (reading instanceof Reading.Refused refused) {
-            return refused.sentence();
+        if (reading instanceof Reading.NoSuchOption unknown) {
+            return "There is no option " + unknown.word() + " here" + meant(unknown.word(), usage.names());
         }
-        String option = ((Reading.NoSuchOption) reading).word();
-        return "There is no option " + option + " here" + meant(option, usage.names());
+        // Words were given that are no option, such as a dash, before any command.
+        return reading instanceof Reading.Refused refused ? refused.sentence() : "A command comes first.";
     }
 
     /** Ends a sentence about a name with the one that was probably meant. */

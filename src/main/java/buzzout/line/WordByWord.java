@@ -40,9 +40,6 @@ final class WordByWord {
                 }
             }
         }
-        if (given.containsKey(Flag.HELP.name())) {
-            return new Reading.HelpAsked();
-        }
         Optional<Reading> misplaced = placed();
         Optional<Reading> obstacle = misplaced.isPresent() ? misplaced : lacking();
         return obstacle.isPresent() ? obstacle.get() : new Given(given);
@@ -72,6 +69,9 @@ final class WordByWord {
         int equals = word.indexOf('=');
         String name = letter ? word.substring(0, 2) : equals < 0 ? word : word.substring(0, equals);
         String rest = word.substring(name.length());
+        if (Flag.HELP.isCalled(name)) {
+            return Optional.of(new Reading.HelpAsked());
+        }
         Optional<Named> found = usage.called(name);
         if (found.isEmpty()) {
             return Optional.of(new Reading.NoSuchOption(letter ? word : name));
@@ -99,7 +99,7 @@ final class WordByWord {
             values.add(words.get(next));
             next++;
         } else {
-            return refused(name + " needs a value: " + name + " " + option.label() + ".");
+            return refused(name + " needs a value: " + name + "=" + option.label() + ".");
         }
         while (option.times().many() && isValueNext()) {
             values.add(words.get(next));
