@@ -47,7 +47,8 @@ class ArchitectureTest {
             "journal", Set.of("plan", "circuit", "probe", "session"),
             "report", Set.of("plan", "circuit", "probe", "session", "diagnosis", "journal"),
             "screen", Set.of("plan", "circuit", "probe", "session", "diagnosis", "journal", "report"),
-            "cli", Set.of("plan", "circuit", "probe", "session", "diagnosis", "journal", "report", "screen"));
+            "line", Set.of(),
+            "cli", Set.of("plan", "circuit", "probe", "session", "diagnosis", "journal", "report", "screen", "line"));
 
     /** What has nothing to do with the outside world. */
     private static final DescribedPredicate<JavaClass> INSIDE = resideInAnyPackage(
@@ -132,8 +133,7 @@ class ArchitectureTest {
         Map<String, String> homes = Map.of(
                 "com.fazecast..", "buzzout.probe",
                 "com.googlecode.lanterna..", "buzzout.screen",
-                "org.tomlj..", "buzzout.plan",
-                "picocli..", "buzzout.cli");
+                "org.tomlj..", "buzzout.plan");
         homes.forEach((library, home) -> noClasses()
                 .that(resideInAPackage(home).negate())
                 .should()

@@ -1,44 +1,44 @@
 package buzzout.cli;
 
+import buzzout.line.Given;
+import buzzout.line.Operand;
+import buzzout.line.Usage;
 import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import buzzout.plan.PlanFile;
 import buzzout.plan.PlanReader;
 import buzzout.plan.Problem;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
-@Command(name = "check", description = CheckCommand.IN_SHORT)
-final class CheckCommand implements Callable<Integer> {
+final class CheckCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT = "Check a plan; name all its problems with their places and what to do about each.";
 
+    private static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
+
+    static final Usage USAGE = Usage.of("buzzout check", IN_SHORT).taking(PLAN).with(Common.OPTIONS);
+
     private final Surroundings surroundings;
+    private final Common common;
+    private final String file;
 
-    @Mixin
-    Common common = new Common();
-
-    @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
-    private String file = "";
-
-    CheckCommand(Surroundings surroundings) {
+    CheckCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
+        common = Common.of(given);
+        file = given.word(PLAN);
     }
 
     @Override
-    public Integer call() throws Failure {
+    public int run() throws Failure {
         PlanFile read = PlanReader.read(LoadedPlan.text(surroundings, file), file);
         for (Problem problem : read.problems()) {
             if (problem.severity() == Problem.Severity.ERROR) {
                 surroundings.console().complain(problem.toString());
-            } else if (!common.quiet) {
+            } else if (!common.quiet()) {
                 surroundings.console().say(problem.toString());
             }
         }
         read.plan()
-                .filter(plan -> !common.quiet)
+                .filter(plan -> !common.quiet())
                 .ifPresent(plan -> surroundings.console().say(summary(plan)));
         return read.plan().isPresent() ? Status.FINE : Status.USAGE;
     }

@@ -1,25 +1,27 @@
 package buzzout.cli;
 
+import buzzout.line.Flag;
+import buzzout.line.Given;
+import buzzout.line.Named;
 import buzzout.screen.Look;
+import java.util.List;
 import java.util.Map;
-import picocli.CommandLine.Option;
 
-/** Options that every command takes. */
-final class Common {
-    @Option(names = "--no-color", description = "No colours; NO_COLOR in the environment does the same.")
-    boolean noColour;
+/** What every command takes. */
+record Common(boolean noColour, boolean ascii, boolean quiet) {
+    /** Nothing of it. */
+    static final Common USUAL = new Common(false, false, false);
 
-    @Option(names = "--ascii", description = "Nothing but ASCII in what Buzzout itself writes.")
-    boolean ascii;
+    private static final Flag NO_COLOUR =
+            Flag.of("--no-color", "No colours; NO_COLOR in the environment does the same.");
+    private static final Flag ASCII = Flag.of("--ascii", "Nothing but ASCII in what Buzzout itself writes.");
+    private static final Flag QUIET = Flag.of("--quiet", "Only results and errors, no remarks and no tones.");
 
-    @Option(names = "--quiet", description = "Only results and errors, no remarks and no tones.")
-    boolean quiet;
+    static final List<Named> OPTIONS = List.of(NO_COLOUR, ASCII, QUIET);
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Show this help.")
-    boolean help;
+    static Common of(Given given) {
+        return new Common(given.has(NO_COLOUR), given.has(ASCII), given.has(QUIET));
+    }
 
     Look lookInWindow(Map<String, String> environment) {
         return Look.inWindow(environment, noColour, ascii);

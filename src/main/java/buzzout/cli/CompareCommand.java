@@ -1,45 +1,47 @@
 package buzzout.cli;
 
 import buzzout.journal.LogFile;
+import buzzout.line.Flag;
+import buzzout.line.Given;
+import buzzout.line.Operand;
+import buzzout.line.Usage;
 import buzzout.report.Comparison;
 import buzzout.report.ComparisonJson;
 import buzzout.report.ComparisonText;
 import buzzout.report.Outcome;
 import buzzout.report.WeighedLog;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "compare",
-        description = {CompareCommand.IN_SHORT, "The exit status is that of `diagnose` for the later one."})
-final class CompareCommand implements Callable<Integer> {
+final class CompareCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT = "Compare two sessions of one unit: what a repair fixed, left and broke.";
 
+    private static final Operand BEFORE = Operand.of("BEFORE", "The log of the session before the repair.");
+    private static final Operand AFTER = Operand.of("AFTER", "The log of the session after it.");
+    private static final Flag JSON = Flag.of("--json", "One JSON document; `format comparison` describes it.");
+
+    static final Usage USAGE = Usage.of(
+                    "buzzout compare", IN_SHORT, "The exit status is that of `diagnose` for the later one.")
+            .taking(BEFORE, AFTER)
+            .with(Common.OPTIONS)
+            .with(JSON);
+
     private final Surroundings surroundings;
+    private final Common common;
+    private final String before;
+    private final String after;
+    private final boolean json;
 
-    @Mixin
-    Common common = new Common();
-
-    @Parameters(index = "0", paramLabel = "BEFORE", description = "The log of the session before the repair.")
-    private String before = "";
-
-    @Parameters(index = "1", paramLabel = "AFTER", description = "The log of the session after it.")
-    private String after = "";
-
-    @Option(names = "--json", description = "One JSON document; `format comparison` describes it.")
-    private boolean json;
-
-    CompareCommand(Surroundings surroundings) {
+    CompareCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
+        common = Common.of(given);
+        before = given.word(BEFORE);
+        after = given.word(AFTER);
+        json = given.has(JSON);
     }
 
     @Override
-    public Integer call() throws Failure {
+    public int run() throws Failure {
         Optional<WeighedLog> first = weighed(before);
         Optional<WeighedLog> second = weighed(after);
         if (first.isEmpty() || second.isEmpty()) {

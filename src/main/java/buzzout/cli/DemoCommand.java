@@ -2,24 +2,18 @@ package buzzout.cli;
 
 import buzzout.circuit.Fault;
 import buzzout.journal.Journal;
+import buzzout.line.Flag;
+import buzzout.line.Given;
+import buzzout.line.Option;
+import buzzout.line.Usage;
 import buzzout.probe.SimulatedBoard;
 import buzzout.report.FindingsText;
 import buzzout.report.Outcome;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
-@Command(
-        name = "demo",
-        description = {
-            DemoCommand.IN_SHORT,
-            "Its keys are pressed one by one, until you press one yourself; with --roll-call they are yours to press."
-        })
-final class DemoCommand implements Callable<Integer> {
+final class DemoCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT = "Test a simulated board, Quayside 46 with a few faults; nothing need be plugged in.";
 
@@ -30,45 +24,44 @@ final class DemoCommand implements Callable<Integer> {
 
     private static final Optional<String> UNIT = Optional.of("Q-03");
 
+    private static final Flag HEADLESS =
+            Flag.of("--headless", "Play it to the end at once and print the findings as plain text.");
+    private static final Option CODES =
+            Option.many("--fault", "CODE", "Other faults than its own; `faults` lists them.");
+    private static final Flag ROLL_CALL =
+            Flag.of("--roll-call", "The program calls one key after another; Enter presses it.");
+    private static final Flag READ_THROUGH = Flag.of(
+            "--read-through", "Its keys are read through: each at its turn, nothing said, and one left out by a slip.");
+
+    static final Usage USAGE = Usage.of(
+                    "buzzout demo",
+                    IN_SHORT,
+                    "Its keys are pressed one by one, until you press one yourself; with --roll-call they are yours to press.")
+            .with(Common.OPTIONS)
+            .with(ScreenOption.WINDOW, HEADLESS, CODES, ROLL_CALL, READ_THROUGH, SeedOption.SEED);
+
     private final Surroundings surroundings;
+    private final Common common;
+    private final ScreenOption screen;
+    private final boolean headless;
+    private final List<String> codes;
+    private final boolean rollCall;
+    private final boolean readThrough;
+    private final long seed;
 
-    @Mixin
-    Common common = new Common();
-
-    @Mixin
-    ScreenOption screen = new ScreenOption();
-
-    @Option(names = "--headless", description = "Play it to the end at once and print the findings as plain text.")
-    private boolean headless;
-
-    @Option(
-            names = "--fault",
-            paramLabel = "CODE",
-            arity = "1..*",
-            description = "Other faults than its own; `faults` lists them.")
-    private List<String> codes = List.of();
-
-    @Option(names = "--roll-call", description = "The program calls one key after another; Enter presses it.")
-    private boolean rollCall;
-
-    @Option(
-            names = "--read-through",
-            description = "Its keys are read through: each at its turn, nothing said, and one left out by a slip.")
-    private boolean readThrough;
-
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "How contacts bounce; 1 unless given.")
-    private long seed;
-
-    DemoCommand(Surroundings surroundings) {
+    DemoCommand(Surroundings surroundings, Given given) throws Misuse {
         this.surroundings = surroundings;
+        common = Common.of(given);
+        screen = ScreenOption.of(given);
+        headless = given.has(HEADLESS);
+        codes = given.values(CODES);
+        rollCall = given.has(ROLL_CALL);
+        readThrough = given.has(READ_THROUGH);
+        seed = SeedOption.seed(given);
     }
 
     @Override
-    public Integer call() throws Failure, IOException, InterruptedException {
+    public int run() throws Failure, IOException, InterruptedException {
         LoadedPlan loaded = LoadedPlan.quayside();
         List<Fault> faults = loaded.faults(codes.isEmpty() ? rollCall ? ROLL_CALL_FAULTS : FAULTS : codes);
         Canvas canvas = headless ? Canvas.NONE : screen.canvas(surroundings);

@@ -6,6 +6,10 @@ import buzzout.journal.LogFile;
 import buzzout.journal.LogHeader;
 import buzzout.journal.LogProblem;
 import buzzout.journal.SessionLog;
+import buzzout.line.Flag;
+import buzzout.line.Given;
+import buzzout.line.Operand;
+import buzzout.line.Usage;
 import buzzout.report.DiagnosisJson;
 import buzzout.report.FindingsText;
 import buzzout.report.Outcome;
@@ -14,19 +18,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "diagnose",
-        description = {
-            DiagnoseCommand.IN_SHORT,
-            "The exit status is the worst of all logs: 2 if one cannot be read, else 1 if one has findings."
-        })
-final class DiagnoseCommand implements Callable<Integer> {
+final class DiagnoseCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT =
             "Print the findings of one or many session logs. A log that cannot be read does not stop the others.";
@@ -34,26 +27,33 @@ final class DiagnoseCommand implements Callable<Integer> {
     /** Logs whose findings are held in memory until their turn to be printed comes. */
     private static final int AT_ONCE = 64;
 
+    private static final Operand LOGS = Operand.many("LOG", "Session logs.");
+    private static final Flag JSON =
+            Flag.of("--json", "One JSON document for each log, each on one line; `format diagnosis` describes it.");
+
+    static final Usage USAGE = Usage.of(
+                    "buzzout diagnose",
+                    IN_SHORT,
+                    "The exit status is the worst of all logs: 2 if one cannot be read, else 1 if one has findings.")
+            .taking(LOGS)
+            .with(Common.OPTIONS)
+            .with(JSON);
+
     private final Surroundings surroundings;
     private final KnownPlans plans = new KnownPlans();
+    private final Common common;
+    private final List<String> logs;
+    private final boolean json;
 
-    @Mixin
-    Common common = new Common();
-
-    @Parameters(paramLabel = "LOG", arity = "1..*", description = "Session logs.")
-    private List<String> logs = new ArrayList<>();
-
-    @Option(
-            names = "--json",
-            description = "One JSON document for each log, each on one line; `format diagnosis` describes it.")
-    private boolean json;
-
-    DiagnoseCommand(Surroundings surroundings) {
+    DiagnoseCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
+        common = Common.of(given);
+        logs = given.words(LOGS);
+        json = given.has(JSON);
     }
 
     @Override
-    public Integer call() throws Failure {
+    public int run() throws Failure {
         int worst = Status.FINE;
         for (int from = 0; from < logs.size(); from += AT_ONCE) {
             for (Weighed weighed : weighed(logs.subList(from, Math.min(from + AT_ONCE, logs.size())))) {

@@ -1,54 +1,51 @@
 package buzzout.cli;
 
+import buzzout.line.Flag;
+import buzzout.line.Given;
+import buzzout.line.Operand;
+import buzzout.line.Option;
+import buzzout.line.Usage;
 import buzzout.plan.Plan;
 import buzzout.report.Paper;
 import buzzout.report.WiringDrawing;
 import java.util.List;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "draw",
-        description = {DrawCommand.IN_SHORT, "For example: buzzout draw mine.toml -o mine.pdf"})
-final class DrawCommand implements Callable<Integer> {
+final class DrawCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT =
             "Draw a plan's wiring from both sides, with a soldering checklist and the wire it takes.";
 
+    private static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
+    private static final Option OUTPUT = Option.needed(
+                    "--output", "FILE", "Where to write; its name ends with .svg, .html or .pdf, which says the form.")
+            .or("-o");
+    private static final Option PAPER =
+            Option.of("--paper", "a4|letter", "What a .pdf or .html is printed on: a4 unless you say letter.");
+    private static final Flag FORCE = Flag.of("--force", "Overwrite the file, if there is one.");
+
+    static final Usage USAGE = Usage.of("buzzout draw", IN_SHORT, "For example: buzzout draw mine.toml -o mine.pdf")
+            .taking(PLAN)
+            .with(Common.OPTIONS)
+            .with(OUTPUT, PAPER, FORCE);
+
     private final Surroundings surroundings;
+    private final Common common;
+    private final String file;
+    private final String output;
+    private final String paper;
+    private final boolean force;
 
-    @Mixin
-    Common common = new Common();
-
-    @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
-    private String file = "";
-
-    @Option(
-            names = {"-o", "--output"},
-            paramLabel = "FILE",
-            required = true,
-            description = "Where to write; its name ends with .svg, .html or .pdf, which says the form.")
-    private String output = "";
-
-    @Option(
-            names = "--paper",
-            paramLabel = "a4|letter",
-            defaultValue = "a4",
-            description = "What a .pdf or .html is printed on: a4 unless you say letter.")
-    private String paper = "";
-
-    @Option(names = "--force", description = "Overwrite the file, if there is one.")
-    private boolean force;
-
-    DrawCommand(Surroundings surroundings) {
+    DrawCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
+        common = Common.of(given);
+        file = given.word(PLAN);
+        output = given.value(OUTPUT).orElseThrow();
+        paper = given.value(PAPER).orElse("a4");
+        force = given.has(FORCE);
     }
 
     @Override
-    public Integer call() throws Failure {
+    public int run() throws Failure {
         WiringDrawing form = WiringDrawing.named(output)
                 .orElseThrow(() -> new Failure(
                         Status.USAGE,
@@ -62,7 +59,7 @@ final class DrawCommand implements Callable<Integer> {
         NewFile.mustBeFree(surroundings, output, force);
         Plan plan = LoadedPlan.from(surroundings, file).plan();
         NewFile.write(surroundings, output, form.of(plan, sheet), force);
-        if (!common.quiet) {
+        if (!common.quiet()) {
             surroundings.console().say("Wrote " + output + ": both sides of " + plan.name() + ", and the checklist.");
             changed(form.changedNames(plan));
         }

@@ -2,6 +2,11 @@ package buzzout.cli;
 
 import buzzout.journal.LogFile;
 import buzzout.journal.SessionLog;
+import buzzout.line.Flag;
+import buzzout.line.Given;
+import buzzout.line.Operand;
+import buzzout.line.Option;
+import buzzout.line.Usage;
 import buzzout.plan.Plan;
 import buzzout.report.Outcome;
 import buzzout.report.PinTable;
@@ -10,55 +15,45 @@ import buzzout.report.PinTableCsv;
 import buzzout.report.PinTableJson;
 import buzzout.session.OtherPlan;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "export",
-        description = {ExportCommand.IN_SHORT, "`format pins` describes the three forms."})
-final class ExportCommand implements Callable<Integer> {
+final class ExportCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT = "Write the pin table and the place of every key, for the firmware that comes next.";
 
+    private static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
+    private static final Option FORM =
+            Option.needed("--as", "csv|json|c", "The form: a table, a document or a C header.");
+    private static final Option PROVEN = Option.of(
+            "--proven", "LOG", "A session log: what was tested in it, read with this plan, is marked as proven.");
+    private static final Option OUTPUT = Option.of("--output", "FILE", "Where to write; standard output unless given.")
+            .or("-o");
+    private static final Flag FORCE = Flag.of("--force", "Overwrite the file, if there is one.");
+
+    static final Usage USAGE = Usage.of("buzzout export", IN_SHORT, "`format pins` describes the three forms.")
+            .taking(PLAN)
+            .with(Common.OPTIONS)
+            .with(FORM, PROVEN, OUTPUT, FORCE);
+
     private final Surroundings surroundings;
+    private final Common common;
+    private final String file;
+    private final String form;
+    private final Optional<String> proven;
+    private final Optional<String> output;
+    private final boolean force;
 
-    @Mixin
-    Common common = new Common();
-
-    @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
-    private String file = "";
-
-    @Option(
-            names = "--as",
-            paramLabel = "csv|json|c",
-            required = true,
-            description = "The form: a table, a document or a C header.")
-    private String form = "";
-
-    @Option(
-            names = "--proven",
-            paramLabel = "LOG",
-            description = "A session log: what was tested in it, read with this plan, is marked as proven.")
-    private Optional<String> proven = Optional.empty();
-
-    @Option(
-            names = {"-o", "--output"},
-            paramLabel = "FILE",
-            description = "Where to write; standard output unless given.")
-    private Optional<String> output = Optional.empty();
-
-    @Option(names = "--force", description = "Overwrite the file, if there is one.")
-    private boolean force;
-
-    ExportCommand(Surroundings surroundings) {
+    ExportCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
+        common = Common.of(given);
+        file = given.word(PLAN);
+        form = given.value(FORM).orElseThrow();
+        proven = given.value(PROVEN);
+        output = given.value(OUTPUT);
+        force = given.has(FORCE);
     }
 
     @Override
-    public Integer call() throws Failure {
+    public int run() throws Failure {
         if (!form.matches("csv|json|c")) {
             throw new Failure(Status.USAGE, "There is no form \"" + form + "\"; there are `csv`, `json` and `c`.");
         }
@@ -95,7 +90,7 @@ final class ExportCommand implements Callable<Integer> {
     }
 
     private void remark(PinTable table) {
-        if (!common.quiet) {
+        if (!common.quiet()) {
             surroundings.console().say("Wrote " + output.orElse("") + ": " + table.remark());
         }
     }

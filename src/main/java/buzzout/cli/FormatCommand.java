@@ -1,6 +1,9 @@
 package buzzout.cli;
 
 import buzzout.journal.JournalReader;
+import buzzout.line.Given;
+import buzzout.line.Operand;
+import buzzout.line.Usage;
 import buzzout.report.BatchJson;
 import buzzout.report.ComparisonJson;
 import buzzout.report.DiagnosisJson;
@@ -8,34 +11,29 @@ import buzzout.report.PinTable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
-@Command(name = "format", description = FormatCommand.IN_SHORT)
-final class FormatCommand implements Callable<Integer> {
+final class FormatCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT =
             "Print the description of a file format, complete enough to read and write such files.";
 
+    private static final Operand NAME = Operand.of(
+            "NAME",
+            "`log`, the session log; `diagnosis`, `comparison` or `history`, the JSON of `diagnose`, `compare` or"
+                    + " `history --json`; `pins`, what `export` writes.");
+
+    static final Usage USAGE = Usage.of("buzzout format", IN_SHORT).taking(NAME).with(Common.OPTIONS);
+
     private final Surroundings surroundings;
+    private final String format;
 
-    @Mixin
-    Common common = new Common();
-
-    @Parameters(
-            paramLabel = "NAME",
-            description =
-                    "`log`, the session log; `diagnosis`, `comparison` or `history`, the JSON of `diagnose`, `compare` or `history --json`; `pins`, what `export` writes.")
-    private String format = "";
-
-    FormatCommand(Surroundings surroundings) {
+    FormatCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
+        format = given.word(NAME);
     }
 
     @Override
-    public Integer call() throws Failure, IOException {
+    public int run() throws Failure, IOException {
         surroundings
                 .console()
                 .say(

@@ -2,6 +2,10 @@ package buzzout.cli;
 
 import buzzout.journal.LogFile;
 import buzzout.journal.LogProblem;
+import buzzout.line.Flag;
+import buzzout.line.Given;
+import buzzout.line.Operand;
+import buzzout.line.Usage;
 import buzzout.report.Batch;
 import buzzout.report.BatchJson;
 import buzzout.report.BatchText;
@@ -14,53 +18,49 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "history",
-        description = {
-            HistoryCommand.IN_SHORT,
-            "Units are told apart by their marks (`run --unit MARK`). The exit status is 2 if a log cannot be read, else 0."
-        })
-final class HistoryCommand implements Callable<Integer> {
+final class HistoryCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT =
             "Show a batch from the logs of its sessions: where each unit stands, faults by kind, what failed again.";
 
+    private static final Operand WHERE = Operand.optional(
+            "FOLDER|PLAN",
+            "A folder of session logs, or a plan, whose sessions are looked for under sessions/. Unless given, all that"
+                    + " is under sessions/.");
+    private static final Flag PRIORS = Flag.of(
+            "--priors",
+            "Propose priors instead: TOML for the plan, with 90 % intervals, from judgement and what was found.");
+    private static final Flag JSON =
+            Flag.of("--json", "One JSON document, priors included; `format history` describes it.");
+
+    static final Usage USAGE = Usage.of(
+                    "buzzout history",
+                    IN_SHORT,
+                    "Units are told apart by their marks (`run --unit MARK`). The exit status is 2 if a log cannot be read, else 0.")
+            .taking(WHERE)
+            .with(Common.OPTIONS)
+            .with(PRIORS, JSON);
+
     private final Surroundings surroundings;
+    private final Common common;
+    private final String where;
+    private final boolean priors;
+    private final boolean json;
 
-    @Mixin
-    Common common = new Common();
-
-    @Parameters(
-            paramLabel = "FOLDER|PLAN",
-            arity = "0..1",
-            description = "A folder of session logs, or a plan, whose sessions are looked for under sessions/. Unless"
-                    + " given, all that is under sessions/.")
-    private String where = SessionLogs.FOLDER;
-
-    @Option(
-            names = "--priors",
-            description = "Propose priors instead: TOML for the plan, with 90 %% intervals, from judgement and what was"
-                    + " found.")
-    private boolean priors;
-
-    @Option(names = "--json", description = "One JSON document, priors included; `format history` describes it.")
-    private boolean json;
-
-    HistoryCommand(Surroundings surroundings) {
+    HistoryCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
+        common = Common.of(given);
+        where = given.optional(WHERE).orElse(SessionLogs.FOLDER);
+        priors = given.has(PRIORS);
+        json = given.has(JSON);
     }
 
     @Override
-    public Integer call() throws Failure {
+    public int run() throws Failure {
         boolean plan = Files.isRegularFile(surroundings.resolve(where));
         if (plan && where.endsWith(".jsonl")) {
             throw new Failure(

@@ -6,8 +6,14 @@ import buzzout.diagnosis.Finding;
 import buzzout.journal.Journal;
 import buzzout.journal.LogFile;
 import buzzout.journal.SessionLog;
+import buzzout.line.Flag;
+import buzzout.line.Given;
+import buzzout.line.Operand;
+import buzzout.line.Option;
+import buzzout.line.Usage;
 import buzzout.plan.CorrectedText;
 import buzzout.plan.PlanText;
+import buzzout.probe.SettleTime;
 import buzzout.report.Outcome;
 import buzzout.session.Learnt;
 import buzzout.session.Session;
@@ -15,19 +21,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "learn",
-        description = {
-            LearnCommand.IN_SHORT,
-            "With --accept: keep a log's plan, but take swapped leads, a mirrored board or turned stripes for right."
-        })
-final class LearnCommand implements Callable<Integer> {
+final class LearnCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT =
             "Write the plan that a board turns out to have. From a log: of a session in which its keys were called. Else"
@@ -38,48 +33,52 @@ final class LearnCommand implements Callable<Integer> {
     /** A finding less probable than this must first be settled. */
     private static final double SURE = 0.5;
 
+    private static final Operand FILE = Operand.of("FILE", "A session log, a plan, or a layout.");
+    private static final Option OUTPUT = Option.of(
+                    "--output", "FILE", "Where to write the plan; standard output unless given.")
+            .or("-o");
+    private static final Flag FORCE = Flag.of("--force", "Overwrite the file, if there is one.");
+    private static final Flag ACCEPT = Flag.of(
+            "--accept",
+            "Change nothing in the log's plan but the pins of swapped leads and the side of the stripes, as the findings"
+                    + " have them.");
+    private static final Option LOG = Option.of("--log", "FILE", "Where to write the log of a session held now.");
+
+    static final Usage USAGE = Usage.of(
+                    "buzzout learn",
+                    IN_SHORT,
+                    "With --accept: keep a log's plan, but take swapped leads, a mirrored board or turned stripes for right.")
+            .taking(FILE)
+            .with(Common.OPTIONS)
+            .with(ProbeOptions.OPTIONS)
+            .with(ScreenOption.WINDOW, SettleOption.SETTLE, OUTPUT, FORCE, ACCEPT, LOG);
+
     private final Surroundings surroundings;
+    private final Common common;
+    private final ScreenOption screen;
+    private final ProbeOptions probe;
+    private final SettleTime settle;
+    private final String file;
+    private final Optional<String> output;
+    private final boolean force;
+    private final boolean accept;
+    private final Optional<String> log;
 
-    @Mixin
-    Common common = new Common();
-
-    @Mixin
-    ScreenOption screen = new ScreenOption();
-
-    @Mixin
-    ProbeOptions probe = new ProbeOptions();
-
-    @Mixin
-    SettleOption settle = new SettleOption();
-
-    @Parameters(paramLabel = "FILE", description = "A session log, a plan, or a layout.")
-    private String file = "";
-
-    @Option(
-            names = {"-o", "--output"},
-            paramLabel = "FILE",
-            description = "Where to write the plan; standard output unless given.")
-    private Optional<String> output = Optional.empty();
-
-    @Option(names = "--force", description = "Overwrite the file, if there is one.")
-    private boolean force;
-
-    @Option(
-            names = "--accept",
-            description =
-                    "Change nothing in the log's plan but the pins of swapped leads and the side of the stripes, as"
-                            + " the findings have them.")
-    private boolean accept;
-
-    @Option(names = "--log", paramLabel = "FILE", description = "Where to write the log of a session held now.")
-    private Optional<String> log = Optional.empty();
-
-    LearnCommand(Surroundings surroundings) {
+    LearnCommand(Surroundings surroundings, Given given) throws Misuse {
         this.surroundings = surroundings;
+        common = Common.of(given);
+        screen = ScreenOption.of(given);
+        probe = ProbeOptions.of(given);
+        settle = SettleOption.time(given);
+        file = given.word(FILE);
+        output = given.value(OUTPUT);
+        force = given.has(FORCE);
+        accept = given.has(ACCEPT);
+        log = given.value(LOG);
     }
 
     @Override
-    public Integer call() throws Failure, IOException, InterruptedException {
+    public int run() throws Failure, IOException, InterruptedException {
         if (output.isPresent()) {
             NewFile.mustBeFree(surroundings, output.get(), force);
         }
@@ -105,7 +104,7 @@ final class LearnCommand implements Callable<Integer> {
         Canvas canvas = screen.canvas(surroundings);
         try (Journal journal = SessionLogs.begin(surroundings, loaded, Optional.empty(), log)) {
             return new LiveSitting(surroundings, common, canvas, loaded, Optional.empty(), journal)
-                    .onProbe(probe.source(), settle.time(), List.of(), true, session -> () -> learnt(session));
+                    .onProbe(probe.source(), settle, List.of(), true, session -> () -> learnt(session));
         }
     }
 
@@ -122,7 +121,7 @@ final class LearnCommand implements Callable<Integer> {
                         + " is reading order."));
         remarks.addAll(learnt.notes());
         WrittenPlan.write(surroundings, output, force, PlanText.of(learnt.plan(), remarks));
-        if (output.isPresent() && !common.quiet) {
+        if (output.isPresent() && !common.quiet()) {
             surroundings.console().say(WrittenPlan.remark(output.get(), session, learnt.plan()));
             learnt.notes().forEach(surroundings.console()::say);
         }
@@ -138,7 +137,7 @@ final class LearnCommand implements Callable<Integer> {
                         file + ": its plan writes a pin in a way that cannot be changed here; use `buzzout learn "
                                 + file + "` without --accept."));
         WrittenPlan written = WrittenPlan.write(surroundings, output, force, text);
-        if (output.isPresent() && !common.quiet) {
+        if (output.isPresent() && !common.quiet()) {
             surroundings.console().say(WrittenPlan.remark(output.get(), session.replayed(), written.plan()));
             faults.forEach(fault -> surroundings.console().say("Taken for right: " + fault.says(session.plan()) + "."));
         }

@@ -159,7 +159,7 @@ final class LiveSitting {
     }
 
     private Sound sound() {
-        return Sound.from(surroundings.environment(), common.quiet);
+        return Sound.from(surroundings.environment(), common.quiet());
     }
 
     private LastWord.Saying over(Session session, Ending ending) {
@@ -192,7 +192,7 @@ final class LiveSitting {
     }
 
     private void sayLog() {
-        if (!common.quiet) {
+        if (!common.quiet()) {
             surroundings.console().say("\nLog: " + journal.path());
         }
     }

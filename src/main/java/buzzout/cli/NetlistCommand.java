@@ -1,40 +1,36 @@
 package buzzout.cli;
 
 import buzzout.circuit.Netlist;
-import java.util.ArrayList;
+import buzzout.line.Given;
+import buzzout.line.Operand;
+import buzzout.line.Option;
+import buzzout.line.Usage;
 import java.util.List;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
-@Command(name = "netlist", description = NetlistCommand.IN_SHORT)
-final class NetlistCommand implements Callable<Integer> {
+final class NetlistCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT = "Print the wiring of a plan's board with the given faults, for the sketch's bench.";
 
+    private static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
+    private static final Option CODES = Option.many("--fault", "CODE", "Faults, as `faults PLAN` lists them.");
+
+    static final Usage USAGE = Usage.of("buzzout netlist", IN_SHORT)
+            .taking(PLAN)
+            .with(Common.OPTIONS)
+            .with(CODES);
+
     private final Surroundings surroundings;
+    private final String file;
+    private final List<String> codes;
 
-    @Mixin
-    Common common = new Common();
-
-    @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
-    private String file = "";
-
-    @Option(
-            names = "--fault",
-            paramLabel = "CODE",
-            arity = "1..*",
-            description = "Faults, as `faults PLAN` lists them.")
-    private List<String> codes = new ArrayList<>();
-
-    NetlistCommand(Surroundings surroundings) {
+    NetlistCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
+        file = given.word(PLAN);
+        codes = given.values(CODES);
     }
 
     @Override
-    public Integer call() throws Failure {
+    public int run() throws Failure {
         LoadedPlan loaded = LoadedPlan.from(surroundings, file);
         surroundings.console().say(Netlist.text(loaded.plan(), loaded.faults(codes)));
         return Status.FINE;

@@ -1,30 +1,29 @@
 package buzzout.cli;
 
+import buzzout.line.Given;
+import buzzout.line.Usage;
 import buzzout.probe.NothingAnswers;
 import buzzout.probe.Port;
 import buzzout.probe.SerialPorts;
 import java.util.List;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
-@Command(name = "ports", description = PortsCommand.IN_SHORT)
-final class PortsCommand implements Callable<Integer> {
+final class PortsCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT =
             "List the serial ports that a probe may be on. `run` asks those with a USB identity by itself.";
 
+    static final Usage USAGE = Usage.of("buzzout ports", IN_SHORT).with(Common.OPTIONS);
+
     private final Surroundings surroundings;
+    private final Common common;
 
-    @Mixin
-    Common common = new Common();
-
-    PortsCommand(Surroundings surroundings) {
+    PortsCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
+        common = Common.of(given);
     }
 
     @Override
-    public Integer call() {
+    public int run() {
         List<Port> ports = SerialPorts.list();
         int widest = ports.stream().mapToInt(port -> port.path().length()).max().orElse(0);
         for (Port port : ports) {
@@ -33,7 +32,7 @@ final class PortsCommand implements Callable<Integer> {
                     .console()
                     .say(port.path() + " ".repeat(widest + 2 - port.path().length()) + usb + "  " + port.description());
         }
-        if (ports.isEmpty() && !common.quiet) {
+        if (ports.isEmpty() && !common.quiet()) {
             surroundings.console().say("There is no serial port.");
             NothingAnswers.whatToTry(ports).forEach(surroundings.console()::say);
         }

@@ -1,21 +1,27 @@
 package buzzout.cli;
 
+import buzzout.line.Flag;
+import buzzout.line.Given;
+import buzzout.line.Named;
+import buzzout.line.Option;
 import buzzout.probe.LinkSource;
 import buzzout.probe.NamedPort;
 import buzzout.probe.ProbeFinder;
+import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Option;
 
 /** The options of commands that talk to a probe. */
-final class ProbeOptions {
-    @Option(
-            names = "--port",
-            paramLabel = "DEVICE",
-            description = "The probe's port, a pty too; found by asking unless given.")
-    private Optional<String> port = Optional.empty();
+record ProbeOptions(Optional<String> port, boolean noDtr) {
+    private static final Option PORT =
+            Option.of("--port", "DEVICE", "The probe's port, a pty too; found by asking unless given.");
+    private static final Flag NO_DTR =
+            Flag.of("--no-dtr", "Leave the DTR line down, for boards that reset when it rises.");
 
-    @Option(names = "--no-dtr", description = "Leave the DTR line down, for boards that reset when it rises.")
-    private boolean noDtr;
+    static final List<Named> OPTIONS = List.of(PORT, NO_DTR);
+
+    static ProbeOptions of(Given given) {
+        return new ProbeOptions(given.value(PORT), given.has(NO_DTR));
+    }
 
     LinkSource source() {
         return port.<LinkSource>map(device -> new NamedPort(device, !noDtr)).orElseGet(() -> new ProbeFinder(!noDtr));

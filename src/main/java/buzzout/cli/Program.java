@@ -1,25 +1,20 @@
 package buzzout.cli;
 
 import buzzout.journal.LogNotWritten;
-import buzzout.probe.SettleTime;
+import buzzout.line.Columns.Row;
+import buzzout.line.Given;
+import buzzout.line.Help;
+import buzzout.line.Reading;
+import buzzout.line.Usage;
+import buzzout.plan.Nearest;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.OffsetDateTime;
-import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine;
-import picocli.CommandLine.Help.Ansi;
-import picocli.CommandLine.IExecutionExceptionHandler;
-import picocli.CommandLine.IParameterExceptionHandler;
-import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.MissingParameterException;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
-import picocli.CommandLine.TypeConversionException;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Carries out one command line. */
 final class Program {
@@ -31,104 +26,82 @@ final class Program {
 
     /** Does what the arguments ask and returns the exit status; writes to the surroundings' console only. */
     static int run(Surroundings surroundings, String... arguments) {
-        return new Program(surroundings).run(arguments);
-    }
-
-    private int run(String... arguments) {
-        StringWriter help = new StringWriter();
-        CommandLine line = BuzzoutCommand.commandLine(surroundings, arguments)
-                .setOut(new PrintWriter(help, true))
-                .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
-                .registerConverter(long.class, new WholeNumber())
-                .registerConverter(OffsetDateTime.class, new Time())
-                .registerConverter(SettleTime.class, new Settle())
-                .setUsageHelpLongOptionsMaxWidth(24)
-                .setParameterExceptionHandler(new Refusing())
-                .setExecutionExceptionHandler(new Failing());
-        int status = status(line, arguments);
-        if (!help.toString().isEmpty()) {
-            surroundings.console().say(help.toString());
-        }
-        return status;
-    }
-
-    /** What is no exception of a kind that can be expected, such as a full memory, ends in a sentence as well. */
-    private int status(CommandLine line, String... arguments) {
         try {
-            return line.execute(arguments);
-        } catch (RuntimeException | Error e) {
+            return new Program(surroundings).run(List.of(arguments));
+        } catch (Failure | IOException | InterruptedException | RuntimeException | Error e) {
+            // What cannot be expected, such as a full memory, ends in a sentence as well.
             return failed(surroundings, e);
         }
     }
 
-    private int refused(ParameterException exception) {
-        String name = exception.getCommandLine().getCommandSpec().qualifiedName();
-        surroundings.console().complain(what(exception) + " `" + name + " --help` shows what it takes.");
+    private int run(List<String> words) throws Failure, IOException, InterruptedException {
+        if (words.isEmpty()) {
+            surroundings.console().say(Overview.FIRST_STEPS);
+            return Status.FINE;
+        }
+        Optional<Commands.Known> known = Commands.named(words.get(0));
+        return known.isPresent() ? run(known.get(), words.subList(1, words.size())) : withoutCommand(words);
+    }
+
+    private int run(Commands.Known known, List<String> words) throws Failure, IOException, InterruptedException {
+        Reading reading = Reading.of(known.usage(), words);
+        if (reading instanceof Given given) {
+            Command command;
+            try {
+                command = known.maker().made(surroundings, given);
+            } catch (Misuse e) {
+                return refused(known.usage(), e.sentence());
+            }
+            return command.run();
+        }
+        if (reading instanceof Reading.HelpAsked) {
+            surroundings.console().say(Help.of(known.usage()));
+            return Status.FINE;
+        }
+        return refused(known.usage(), sentence(known.usage(), reading));
+    }
+
+    private int withoutCommand(List<String> words) {
+        Reading reading = Reading.of(Overview.USAGE, words);
+        if (reading instanceof Reading.HelpAsked) {
+            surroundings.console().say(Overview.help());
+            return Status.FINE;
+        }
+        if (reading instanceof Given given && given.has(Overview.VERSION)) {
+            surroundings.console().say("Buzzout " + Version.NUMBER);
+            return Status.FINE;
+        }
+        String first = words.get(0);
+        if (first.startsWith("-")) {
+            return refused(Overview.USAGE, sentence(Overview.USAGE, reading));
+        }
+        List<String> names = Commands.IN_SHORT.stream().map(Row::word).toList();
+        return refused(Overview.USAGE, "There is no command \"" + first + "\"" + meant(first, names));
+    }
+
+    private static String sentence(Usage usage, Reading reading) {
+        if (reading instanceof Reading.NoSuchOption unknown) {
+            return "There is no option " + unknown.word() + " here" + meant(unknown.word(), usage.names());
+        }
+        // Words were given that are no option, such as a dash, before any command.
+        return reading instanceof Reading.Refused refused ? refused.sentence() : "A command comes first.";
+    }
+
+    /** Ends a sentence about a name with the one that was probably meant. */
+    private static String meant(String name, List<String> names) {
+        String dashes = name.startsWith("--") ? "--" : "";
+        List<String> bare = new ArrayList<>();
+        for (String each : names) {
+            bare.add(each.substring(dashes.length()));
+        }
+        return Nearest.to(name.substring(dashes.length()), bare)
+                .map(near -> "; did you mean " + dashes + near + "?")
+                .orElse(".");
+    }
+
+    private int refused(Usage usage, String sentence) {
+        surroundings.console().complain(sentence + " `" + usage.name() + " --help` shows what it takes.");
         return Status.USAGE;
-    }
-
-    private static String what(ParameterException exception) {
-        if (exception instanceof UnmatchedArgumentException unmatched) {
-            String word = unmatched.getUnmatched().get(0);
-            if (word.startsWith("-")) {
-                return "There is no option " + word + " here.";
-            }
-            boolean command = !exception.getCommandLine().getSubcommands().isEmpty();
-            return command ? "There is no command \"" + word + "\"." : "\"" + word + "\" is one word too many.";
-        }
-        String order = exception instanceof MissingParameterException
-                        && exception.getCommandLine().getCommandSpec().findOption("--fault") != null
-                ? " PLAN comes before --fault."
-                : "";
-        return Sentence.of(String.valueOf(exception.getMessage())) + order;
-    }
-
-    // Classes and no lambdas: a lambda keeps the interface that it is made for, and all that implement it, out of the
-    // class-data archive, because picocli's interfaces are from before Java 6.
-
-    private final class Refusing implements IParameterExceptionHandler {
-        @Override
-        public int handleParseException(ParameterException exception, String[] given) {
-            return refused(exception);
-        }
-    }
-
-    private final class Failing implements IExecutionExceptionHandler {
-        @Override
-        public int handleExecutionException(Exception exception, CommandLine command, ParseResult parsed) {
-            return failed(surroundings, exception);
-        }
-    }
-
-    private static final class WholeNumber implements ITypeConverter<Long> {
-        @Override
-        public Long convert(String text) {
-            try {
-                return Long.valueOf(text);
-            } catch (NumberFormatException e) {
-                throw new TypeConversionException("\"" + text + "\" is not a whole number");
-            }
-        }
-    }
-
-    private static final class Settle implements ITypeConverter<SettleTime> {
-        @Override
-        public SettleTime convert(String text) {
-            return SettleTime.parse(text)
-                    .orElseThrow(() -> new TypeConversionException(
-                            "\"" + text + "\" is neither \"auto\" nor a number of microseconds from 1 to 1000"));
-        }
-    }
-
-    private static final class Time implements ITypeConverter<OffsetDateTime> {
-        @Override
-        public OffsetDateTime convert(String text) {
-            try {
-                return OffsetDateTime.parse(text);
-            } catch (DateTimeParseException e) {
-                throw new TypeConversionException("\"" + text + "\" is no time such as 2026-11-25T10:14:05+01:00");
-            }
-        }
     }
 
     /** Says what went wrong, and gives the exit status. */

@@ -72,7 +72,7 @@ public final class Rehearsal {
         DemoFingers fingers =
                 new DemoFingers(loaded.plan(), board, List.of(), PressThrough.Way.TELLING, PressThrough.NONE);
         try (Journal journal = SessionLogs.begin(surroundings, loaded, Optional.empty(), Optional.of(SITTING))) {
-            new LiveSitting(surroundings, new Common(), Canvas.TERMINAL, loaded, Optional.empty(), journal)
+            new LiveSitting(surroundings, Common.USUAL, Canvas.TERMINAL, loaded, Optional.empty(), journal)
                     .simulated(board, fingers, bench -> {
                         fingers.begin(bench, false);
                         new Thread(Rehearsal::endSoon).start();

@@ -2,6 +2,10 @@ package buzzout.cli;
 
 import buzzout.journal.LogFile;
 import buzzout.journal.SessionLog;
+import buzzout.line.Flag;
+import buzzout.line.Given;
+import buzzout.line.Operand;
+import buzzout.line.Usage;
 import buzzout.report.BounceText;
 import buzzout.report.FindingsText;
 import buzzout.report.Outcome;
@@ -19,14 +23,8 @@ import buzzout.session.Event;
 import buzzout.session.Session;
 import java.io.IOException;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
-@Command(name = "replay", description = ReplayCommand.IN_SHORT)
-final class ReplayCommand implements Callable<Integer> {
+final class ReplayCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT =
             "Rebuild a session from its log: how it went, the state of every key, the findings, and how long contacts"
@@ -34,26 +32,30 @@ final class ReplayCommand implements Callable<Integer> {
 
     private static final int MOST_BOUNCES = 10;
 
+    private static final Operand LOG = Operand.of("LOG", "A session log.");
+    private static final Flag SCREEN = Flag.of("--screen", "Show it on the board screen, as it stood at the end.");
+
+    static final Usage USAGE = Usage.of("buzzout replay", IN_SHORT)
+            .taking(LOG)
+            .with(Common.OPTIONS)
+            .with(ScreenOption.WINDOW, SCREEN);
+
     private final Surroundings surroundings;
+    private final Common common;
+    private final String log;
+    private final ScreenOption where;
+    private final boolean screen;
 
-    @Mixin
-    Common common = new Common();
-
-    @Parameters(paramLabel = "LOG", description = "A session log.")
-    private String log = "";
-
-    @Mixin
-    ScreenOption where = new ScreenOption();
-
-    @Option(names = "--screen", description = "Show it on the board screen, as it stood at the end.")
-    private boolean screen;
-
-    ReplayCommand(Surroundings surroundings) {
+    ReplayCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
+        common = Common.of(given);
+        log = given.word(LOG);
+        where = ScreenOption.of(given);
+        screen = given.has(SCREEN);
     }
 
     @Override
-    public Integer call() throws Failure, IOException, InterruptedException {
+    public int run() throws Failure, IOException, InterruptedException {
         LogFile file = LogReading.read(surroundings, log);
         if (file.log().isEmpty()) {
             return Status.USAGE;
@@ -64,11 +66,11 @@ final class ReplayCommand implements Callable<Integer> {
             return shown(session, outcome);
         }
         boolean ascii = common.look(surroundings.environment()).ascii();
-        if (!common.quiet) {
+        if (!common.quiet()) {
             surroundings.console().say(SessionText.of(session, outcome.session(), ascii));
         }
         surroundings.console().say(FindingsText.of(outcome, ascii));
-        if (!common.quiet && outcome.session().bounces().presses() > 0) {
+        if (!common.quiet() && outcome.session().bounces().presses() > 0) {
             surroundings
                     .console()
                     .say("\n" + BounceText.of(outcome.plan(), outcome.session().bounces(), MOST_BOUNCES));

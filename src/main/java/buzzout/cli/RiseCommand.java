@@ -1,42 +1,42 @@
 package buzzout.cli;
 
+import buzzout.line.Given;
+import buzzout.line.Operand;
+import buzzout.line.Usage;
 import buzzout.plan.Plan;
 import buzzout.probe.LinkDown;
 import buzzout.probe.RiseMeasurement;
 import buzzout.report.RiseText;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "rise",
-        description = {
-            RiseCommand.IN_SHORT,
-            "A net with little wire on it rises sooner, so a lead that is off may show: a hint, not a finding.",
-            "Keep your hands off the board meanwhile."
-        })
-final class RiseCommand implements Callable<Integer> {
+final class RiseCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT = "Measure how long each pin of a plan takes to rise on its pull-up.";
 
+    private static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
+
+    static final Usage USAGE = Usage.of(
+                    "buzzout rise",
+                    IN_SHORT,
+                    "A net with little wire on it rises sooner, so a lead that is off may show: a hint, not a finding.",
+                    "Keep your hands off the board meanwhile.")
+            .taking(PLAN)
+            .with(Common.OPTIONS)
+            .with(ProbeOptions.OPTIONS);
+
     private final Surroundings surroundings;
+    private final Common common;
+    private final String file;
+    private final ProbeOptions probe;
 
-    @Mixin
-    Common common = new Common();
-
-    @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
-    private String file = "";
-
-    @Mixin
-    ProbeOptions probe = new ProbeOptions();
-
-    RiseCommand(Surroundings surroundings) {
+    RiseCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
+        common = Common.of(given);
+        file = given.word(PLAN);
+        probe = ProbeOptions.of(given);
     }
 
     @Override
-    public Integer call() throws Failure {
+    public int run() throws Failure {
         Plan plan = LoadedPlan.from(surroundings, file).plan();
         try {
             RiseMeasurement.Measured measured = RiseMeasurement.of(plan, probe.source());

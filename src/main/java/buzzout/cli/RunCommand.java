@@ -1,90 +1,82 @@
 package buzzout.cli;
 
 import buzzout.journal.Journal;
+import buzzout.line.Flag;
+import buzzout.line.Given;
+import buzzout.line.Operand;
+import buzzout.line.Option;
+import buzzout.line.Usage;
+import buzzout.probe.SettleTime;
 import buzzout.session.Action;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
-@Command(
-        name = "run",
-        description = {
-            RunCommand.IN_SHORT,
-            "Finds the probe by asking every USB port; reconnects after an unplug. The whole session is logged.",
-            "Without a terminal it prints one line for each press, and obeys typed words."
-        })
-final class RunCommand implements Callable<Integer> {
+final class RunCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT = "Test the board that is plugged in: quiet check, then press every key in any order.";
 
+    private static final Operand PLAN = Operand.optional("PLAN", "The plan, a TOML file.");
+    private static final Option UNIT = Option.of("--unit", "MARK", "The mark of the soldered copy, such as Q-03.");
+    private static final Option LOG = Option.of(
+            "--log",
+            "FILE",
+            "Where to write the log; a new file. Unless given, one under sessions/ named by board, unit and time.");
+    private static final Option RESUME = Option.of(
+            "--resume",
+            "LOG",
+            "Take a session up again, after a crash or a break, and go on in the same log; its plan is in it, and PLAN,"
+                    + " if you name it, must be the same.");
+    private static final Flag ROLL_CALL = Flag.of("--roll-call", "Call one key after another, after the quiet check.");
+    private static final Flag READ_THROUGH = Flag.of(
+            "--read-through",
+            "Press each key once in reading order, eyes on the board; say when the last has had its turn.");
+
+    static final Usage USAGE = Usage.of(
+                    "buzzout run",
+                    IN_SHORT,
+                    "Finds the probe by asking every USB port; reconnects after an unplug. The whole session is logged.",
+                    "Without a terminal it prints one line for each press, and obeys typed words.")
+            .taking(PLAN)
+            .with(Common.OPTIONS)
+            .with(ProbeOptions.OPTIONS)
+            .with(ScreenOption.WINDOW, SettleOption.SETTLE, UNIT, LOG, RESUME, ROLL_CALL, READ_THROUGH);
+
     private final Surroundings surroundings;
+    private final Common common;
+    private final Optional<String> file;
+    private final ScreenOption screen;
+    private final ProbeOptions probe;
+    private final SettleTime settle;
+    private final Optional<String> unit;
+    private final Optional<String> log;
+    private final Optional<String> resume;
+    private final boolean rollCall;
+    private final boolean readThrough;
 
-    @Mixin
-    Common common = new Common();
-
-    @Spec
-    private CommandSpec spec = CommandSpec.create();
-
-    @Parameters(paramLabel = "PLAN", arity = "0..1", description = "The plan, a TOML file.")
-    private Optional<String> file = Optional.empty();
-
-    @Mixin
-    ScreenOption screen = new ScreenOption();
-
-    @Mixin
-    ProbeOptions probe = new ProbeOptions();
-
-    @Mixin
-    SettleOption settle = new SettleOption();
-
-    @Option(names = "--unit", paramLabel = "MARK", description = "The mark of the soldered copy, such as Q-03.")
-    private Optional<String> unit = Optional.empty();
-
-    @Option(
-            names = "--log",
-            paramLabel = "FILE",
-            description = "Where to write the log; a new file. Unless given, one under sessions/ named by board, unit"
-                    + " and time.")
-    private Optional<String> log = Optional.empty();
-
-    @Option(
-            names = "--resume",
-            paramLabel = "LOG",
-            description = "Take a session up again, after a crash or a break, and go on in the same log; its plan is in"
-                    + " it, and PLAN, if you name it, must be the same.")
-    private Optional<String> resume = Optional.empty();
-
-    @Option(names = "--roll-call", description = "Call one key after another, after the quiet check.")
-    private boolean rollCall;
-
-    @Option(
-            names = "--read-through",
-            description =
-                    "Press each key once in reading order, eyes on the board; say when the last has had its turn.")
-    private boolean readThrough;
-
-    RunCommand(Surroundings surroundings) {
+    RunCommand(Surroundings surroundings, Given given) throws Misuse {
         this.surroundings = surroundings;
+        common = Common.of(given);
+        file = given.optional(PLAN);
+        screen = ScreenOption.of(given);
+        probe = ProbeOptions.of(given);
+        settle = SettleOption.time(given);
+        unit = given.value(UNIT);
+        log = given.value(LOG);
+        resume = given.value(RESUME);
+        rollCall = given.has(ROLL_CALL);
+        readThrough = given.has(READ_THROUGH);
+        if (resume.isEmpty() && file.isEmpty()) {
+            throw new Misuse("PLAN is missing.");
+        }
+        if (resume.isPresent() && (unit.isPresent() || log.isPresent())) {
+            throw new Misuse(
+                    "--resume goes on in a log that has its name and its unit already: leave out --log and --unit.");
+        }
     }
 
     @Override
-    public Integer call() throws Failure, IOException, InterruptedException {
-        if (resume.isEmpty() && file.isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "Missing required parameter: 'PLAN'");
-        }
-        if (resume.isPresent() && (unit.isPresent() || log.isPresent())) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--resume goes on in a log that has its name and its unit already: leave out --log and --unit.");
-        }
+    public int run() throws Failure, IOException, InterruptedException {
         Optional<LoadedPlan> loaded =
                 file.isPresent() ? Optional.of(LoadedPlan.from(surroundings, file.get())) : Optional.empty();
         Canvas canvas = screen.canvas(surroundings);
@@ -100,9 +92,6 @@ final class RunCommand implements Callable<Integer> {
 
     private int hold(LiveSitting sitting) throws Failure, IOException, InterruptedException {
         return sitting.onProbe(
-                probe.source(),
-                settle.time(),
-                readThrough ? List.of(new Action.ReadThroughBegun()) : List.of(),
-                rollCall);
+                probe.source(), settle, readThrough ? List.of(new Action.ReadThroughBegun()) : List.of(), rollCall);
     }
 }

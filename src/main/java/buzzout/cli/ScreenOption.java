@@ -1,19 +1,21 @@
 package buzzout.cli;
 
+import buzzout.line.Either;
+import buzzout.line.Given;
 import buzzout.screen.BoardScreen;
 import java.util.Optional;
-import picocli.CommandLine.Option;
 
 /** The option of commands that show a screen. */
-final class ScreenOption {
-    @Option(
-            names = "--window",
-            negatable = true,
-            description = "Show the screen in a window of its own, as on Windows without asking; or not even there.")
-    private Optional<Boolean> window = Optional.empty();
+record ScreenOption(Optional<Boolean> asked) {
+    static final Either WINDOW = Either.of(
+            "--window", "Show the screen in a window of its own, as on Windows without asking; or not even there.");
+
+    static ScreenOption of(Given given) {
+        return new ScreenOption(given.answer(WINDOW));
+    }
 
     boolean window() {
-        return window.orElse(false);
+        return asked.orElse(false);
     }
 
     /** Where to show a session; to be asked before anything begins, because it fails where no window can be opened. */
@@ -28,7 +30,7 @@ final class ScreenOption {
         if (surroundings.obstacle().isEmpty()) {
             return Canvas.TERMINAL;
         }
-        boolean unasked = window.isEmpty() && surroundings.mayDraw() && BoardScreen.prefersWindow();
+        boolean unasked = asked.isEmpty() && surroundings.mayDraw() && BoardScreen.prefersWindow();
         return unasked ? Canvas.WINDOW : Canvas.NONE;
     }
 }

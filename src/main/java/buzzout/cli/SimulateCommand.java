@@ -2,73 +2,67 @@ package buzzout.cli;
 
 import buzzout.circuit.Fault;
 import buzzout.journal.Journal;
+import buzzout.line.Flag;
+import buzzout.line.Given;
+import buzzout.line.Operand;
+import buzzout.line.Option;
+import buzzout.line.Usage;
 import java.io.IOException;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
-@Command(
-        name = "simulate",
-        description = {
-            SimulateCommand.IN_SHORT,
-            "The program calls each key, and is told when nothing comes. The same seed gives the same log."
-        })
-final class SimulateCommand implements Callable<Integer> {
+final class SimulateCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT = "Write the log of a simulated board with the given faults, every key pressed once.";
 
+    private static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
+    private static final Option CODES =
+            Option.many("--fault", "CODE", "Faults, as `faults PLAN` lists them; none is a good board.");
+    private static final Option LOG = Option.needed("--log", "FILE", "Where to write the log; a new file.");
+    private static final Option UNIT = Option.of("--unit", "MARK", "The mark of the soldered copy, such as Q-03.");
+    private static final Option STARTED = Option.of(
+            "--started", "TIME", "When the log says that the session began, such as 2026-11-25T10:14:05+01:00.");
+    private static final Flag FREE =
+            Flag.of("--free", "Press without being called; say in the end that all have been pressed.");
+    private static final Flag READ_THROUGH =
+            Flag.of("--read-through", "Press without being called, in a read-through.");
+
+    static final Usage USAGE = Usage.of(
+                    "buzzout simulate",
+                    IN_SHORT,
+                    "The program calls each key, and is told when nothing comes. The same seed gives the same log.")
+            .taking(PLAN)
+            .with(Common.OPTIONS)
+            .with(CODES, LOG, UNIT, STARTED, SeedOption.SEED, FREE, READ_THROUGH);
+
     private final Surroundings surroundings;
+    private final Common common;
+    private final String file;
+    private final List<String> codes;
+    private final String log;
+    private final Optional<String> unit;
+    private final Optional<OffsetDateTime> started;
+    private final long seed;
+    private final boolean free;
+    private final boolean readThrough;
 
-    @Mixin
-    Common common = new Common();
-
-    @Parameters(paramLabel = "PLAN", description = "The plan, a TOML file.")
-    private String file = "";
-
-    @Option(
-            names = "--fault",
-            paramLabel = "CODE",
-            arity = "1..*",
-            description = "Faults, as `faults PLAN` lists them; none is a good board.")
-    private List<String> codes = new ArrayList<>();
-
-    @Option(names = "--log", paramLabel = "FILE", required = true, description = "Where to write the log; a new file.")
-    private String log = "";
-
-    @Option(names = "--unit", paramLabel = "MARK", description = "The mark of the soldered copy, such as Q-03.")
-    private Optional<String> unit = Optional.empty();
-
-    @Option(
-            names = "--started",
-            paramLabel = "TIME",
-            description = "When the log says that the session began, such as 2026-11-25T10:14:05+01:00.")
-    private Optional<OffsetDateTime> started = Optional.empty();
-
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "How contacts bounce; 1 unless given.")
-    private long seed;
-
-    @Option(names = "--free", description = "Press without being called; say in the end that all have been pressed.")
-    private boolean free;
-
-    @Option(names = "--read-through", description = "Press without being called, in a read-through.")
-    private boolean readThrough;
-
-    SimulateCommand(Surroundings surroundings) {
+    SimulateCommand(Surroundings surroundings, Given given) throws Misuse {
         this.surroundings = surroundings;
+        common = Common.of(given);
+        file = given.word(PLAN);
+        codes = given.values(CODES);
+        log = given.value(LOG).orElseThrow();
+        unit = given.value(UNIT);
+        started = started(given);
+        seed = SeedOption.seed(given);
+        free = given.has(FREE);
+        readThrough = given.has(READ_THROUGH);
     }
 
     @Override
-    public Integer call() throws Failure, IOException, InterruptedException {
+    public int run() throws Failure, IOException, InterruptedException {
         LoadedPlan loaded = LoadedPlan.from(surroundings, file);
         List<Fault> faults = loaded.faults(codes);
         try (Journal journal =
@@ -77,7 +71,7 @@ final class SimulateCommand implements Callable<Integer> {
                     ? PressThrough.Way.FREE
                     : readThrough ? PressThrough.Way.READ_THROUGH : PressThrough.Way.ROLL_CALL;
             SimulatedSitting.play(loaded.plan(), faults, seed, way, new Bench(loaded, journal));
-            if (!common.quiet) {
+            if (!common.quiet()) {
                 surroundings
                         .console()
                         .say("Wrote " + log + ": " + loaded.plan().keys().size() + " keys pressed, faults: "
@@ -85,5 +79,14 @@ final class SimulateCommand implements Callable<Integer> {
             }
         }
         return Status.FINE;
+    }
+
+    private static Optional<OffsetDateTime> started(Given given) throws Misuse {
+        Optional<String> text = given.value(STARTED);
+        try {
+            return text.map(OffsetDateTime::parse);
+        } catch (DateTimeParseException e) {
+            throw Misuse.of(STARTED, "\"" + text.orElse("") + "\" is no time such as 2026-11-25T10:14:05+01:00");
+        }
     }
 }

@@ -5,11 +5,11 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the name that was probably meant. */
-final class Nearest {
+public final class Nearest {
     private Nearest() {}
 
     /** The name with the fewest changed letters, where those are few for its length. */
-    static Optional<String> to(String meant, Collection<String> names) {
+    public static Optional<String> to(String meant, Collection<String> names) {
         if (meant.length() > KeyName.LONGEST) {
             return Optional.empty();
         }

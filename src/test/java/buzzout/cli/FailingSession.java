@@ -71,7 +71,7 @@ final class FailingSession {
                     surroundings.clock(),
                     surroundings.environment(),
                     surroundings.mayDraw());
-            return new LiveSitting(around, new Common(), canvas, loaded, Optional.empty(), journal)
+            return new LiveSitting(around, Common.USUAL, canvas, loaded, Optional.empty(), journal)
                     .simulated(
                             new FailingBench(loaded, journal, failing),
                             source(board, failing),

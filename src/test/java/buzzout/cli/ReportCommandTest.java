@@ -72,11 +72,11 @@ class ReportCommandTest {
                 "report q.jsonl -o . | .: this is a folder; name a file.",
                 "report none.jsonl --text | none.jsonl: there is no such file",
                 "compare q.jsonl none.jsonl | none.jsonl: there is no such file",
-                "compare q.jsonl | Missing required parameter: 'AFTER'. `buzzout compare --help` shows what it takes.",
+                "compare q.jsonl | AFTER is missing. `buzzout compare --help` shows what it takes.",
                 "history | sessions: there is no such folder; `run PLAN --unit MARK` keeps its sessions there.",
                 "history quayside.toml | sessions: there is no such folder; `run PLAN --unit MARK` keeps its sessions there.",
                 "history q.jsonl --priors | q.jsonl: this is a session log, not a plan; name the folder that it is in.",
-                "simulate quayside.toml --log x.jsonl --started noon | Invalid value for option '--started': \"noon\" is no time such as 2026-11-25T10:14:05+01:00. `buzzout simulate --help` shows what it takes.",
+                "simulate quayside.toml --log x.jsonl --started noon | --started: \"noon\" is no time such as 2026-11-25T10:14:05+01:00. `buzzout simulate --help` shows what it takes.",
             })
     void bad_input_gets_one_sentence_and_status_2(String arguments, String sentence) throws IOException {
         List<String> before = files();

@@ -116,7 +116,7 @@ class ResumeTest {
                         + " line\nquayside.toml: there is nothing here to go on with.",
                 "--resume",
                 "quayside.toml");
-        refused("Missing required parameter: 'PLAN'. `buzzout run --help` shows what it takes.");
+        refused("PLAN is missing. `buzzout run --help` shows what it takes.");
         assertEquals(new String(before, StandardCharsets.UTF_8), Files.readString(folder.resolve("q.jsonl")));
     }
 

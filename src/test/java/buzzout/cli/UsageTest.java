@@ -73,9 +73,21 @@ class UsageTest {
         assertTrue(line.run("--help").out().contains("\n  " + command), command);
     }
 
-    @Test
-    void the_version_is_printed() {
-        assertEquals("Buzzout development\n", line.run("--version").out());
+    @ParameterizedTest
+    @ValueSource(strings = {"--version", "-V", "-V check"})
+    void the_version_is_printed(String arguments) {
+        Result result = line.run(arguments.split(" ", -1));
+        assertEquals("Buzzout development\n", result.out());
+        assertEquals(0, result.status());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"-h", "-hV", "--version --help", "--help check", "frobnicate --help", "--bogus -h"})
+    void help_of_the_program_is_shown_wherever_it_is_asked_before_a_command(String arguments) {
+        Result result = line.run(arguments.split(" ", -1));
+        assertEquals(line.run("--help"), result);
+        assertEquals("", result.err());
+        assertEquals(0, result.status());
     }
 
     @ParameterizedTest
@@ -84,9 +96,19 @@ class UsageTest {
             quoteCharacter = '`',
             value = {
                 "frobnicate | There is no command \"frobnicate\". `buzzout --help` shows what it takes.",
-                "check | Missing required parameter: 'PLAN'. `buzzout check --help` shows what it takes.",
+                "chekc x | There is no command \"chekc\"; did you mean check? `buzzout --help` shows what it takes.",
+                "frobnicate --json | There is no command \"frobnicate\". `buzzout --help` shows what it takes.",
+                "--ascii check x | There is no option --ascii here. `buzzout --help` shows what it takes.",
+                "-- check x | A command comes first. `buzzout --help` shows what it takes.",
+                "check | PLAN is missing. `buzzout check --help` shows what it takes.",
                 "check a b | \"b\" is one word too many. `buzzout check --help` shows what it takes.",
                 "check --deep x | There is no option --deep here. `buzzout check --help` shows what it takes.",
+                "check --no-colour x | There is no option --no-colour here; did you mean --no-color? `buzzout check --help` shows what it takes.",
+                "check -ascii x | There is no option -ascii here; did you mean --ascii? `buzzout check --help` shows what it takes.",
+                "check x --quiet --quiet | --quiet is given twice. `buzzout check --help` shows what it takes.",
+                "check @quayside.toml | @quayside.toml: there is no such file; `buzzout new 4x12` writes a plan to start from.",
+                "draw quayside.toml | --output=FILE is missing. `buzzout draw --help` shows what it takes.",
+                "draw quayside.toml -o --force | -o needs a value: -o=FILE. `buzzout draw --help` shows what it takes.",
                 "check none.toml | none.toml: there is no such file; `buzzout new 4x12` writes a plan to start from.",
                 "check . | .: this is a folder, not a plan.",
                 "new 4by12 | \"4by12\" is no size of a board; write rows and columns such as 4x12.",
@@ -94,12 +116,12 @@ class UsageTest {
                 "new 4x4 --controller Z80 | Buzzout does not know the controller \"Z80\"; it knows ATmega32U4, ATmega328P, RP2040, ATmega2560.",
                 "new 4x4 --controller ATmega32U8 | Buzzout does not know the controller \"ATmega32U8\"; did you mean ATmega32U4? It knows ATmega32U4, ATmega328P, RP2040, ATmega2560.",
                 "demo --fault dead:Hyper | Quayside 46 can have no fault \"dead:Hyper\"; `buzzout faults` lists those that it can have.",
-                "run quayside.toml --settle fast | Invalid value for option '--settle': \"fast\" is neither \"auto\" nor a number of microseconds from 1 to 1000. `buzzout run --help` shows what it takes.",
-                "run quayside.toml --settle 0 | Invalid value for option '--settle': \"0\" is neither \"auto\" nor a number of microseconds from 1 to 1000. `buzzout run --help` shows what it takes.",
-                "run quayside.toml --settle 1001 | Invalid value for option '--settle': \"1001\" is neither \"auto\" nor a number of microseconds from 1 to 1000. `buzzout run --help` shows what it takes.",
-                "demo --seed x | Invalid value for option '--seed': \"x\" is not a whole number. `buzzout demo --help` shows what it takes.",
+                "run quayside.toml --settle fast | --settle: \"fast\" is neither \"auto\" nor a number of microseconds from 1 to 1000. `buzzout run --help` shows what it takes.",
+                "run quayside.toml --settle 0 | --settle: \"0\" is neither \"auto\" nor a number of microseconds from 1 to 1000. `buzzout run --help` shows what it takes.",
+                "run quayside.toml --settle 1001 | --settle: \"1001\" is neither \"auto\" nor a number of microseconds from 1 to 1000. `buzzout run --help` shows what it takes.",
+                "demo --seed x | --seed: \"x\" is not a whole number. `buzzout demo --help` shows what it takes.",
                 "netlist quayside.toml --fault x | Quayside 46 can have no fault \"x\"; `buzzout faults quayside.toml` lists those that it can have. PLAN comes before --fault.",
-                "netlist --fault dead:Q quayside.toml | Missing required parameter: 'PLAN'. PLAN comes before --fault. `buzzout netlist --help` shows what it takes.",
+                "netlist --fault dead:Q quayside.toml | PLAN is missing; it comes before --fault. `buzzout netlist --help` shows what it takes.",
                 "replay none.jsonl | none.jsonl: there is no such file",
                 "replay quayside.toml | quayside.toml:1: the line is not one JSON object; nothing else can be read without the plan in this line",
                 "format plan | There is no format \"plan\"; there are `log`, `diagnosis`, `comparison`, `history` and `pins`.",
