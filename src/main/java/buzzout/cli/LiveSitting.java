@@ -135,7 +135,9 @@ final class LiveSitting {
             return switch (canvas) {
                 case TERMINAL -> BoardScreen.run(setting(simulated), bench, signals);
                 case WINDOW -> BoardScreen.runInWindow(setting(simulated), bench, signals);
-                case NONE -> PlainSitting.hold(surroundings, bench, Ears.open(sound()), signals);
+                case NONE ->
+                    PlainSitting.hold(
+                            surroundings, bench, Ears.open(() -> bench.now().session(), sound()), signals);
             };
         }
     }

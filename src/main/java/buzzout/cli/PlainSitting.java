@@ -51,7 +51,11 @@ final class PlainSitting {
     /** Returns when the person quits, when a signal comes, or when no probe has answered for a while. */
     static Leaving hold(Surroundings surroundings, LiveBench bench, Ears ears, Signals signals)
             throws InterruptedException {
-        return new PlainSitting(surroundings, bench, ears).held(signals);
+        try {
+            return new PlainSitting(surroundings, bench, ears).held(signals);
+        } finally {
+            ears.close();
+        }
     }
 
     private Leaving held(Signals signals) throws InterruptedException {
@@ -64,7 +68,7 @@ final class PlainSitting {
         Optional<String> told = Optional.empty();
         while (!end.await(MILLIS_A_LOOK, TimeUnit.MILLISECONDS)) {
             Snapshot now = bench.now();
-            ears.hear(now.session());
+            ears.hear();
             if (!ears.trouble().equals(told)) {
                 told = ears.trouble();
                 told.ifPresent(surroundings.console()::complain);

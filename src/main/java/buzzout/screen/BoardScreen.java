@@ -98,7 +98,7 @@ public final class BoardScreen {
             screen.startScreen();
             screen.setCursorPosition(null);
             View first = View.of(setting, source.now(), Focus.FIRST);
-            Ears ears = Ears.open(setting.sound(), new Bell(terminal::bell));
+            Ears ears = Ears.open(() -> source.now().session(), setting.sound(), new Bell(terminal::bell));
             try {
                 new BoardScreen(screen, source, ears, first).loop(end);
             } finally {
@@ -109,7 +109,6 @@ public final class BoardScreen {
 
     private void loop(CountDownLatch end) throws IOException {
         boolean whole = true;
-        ears.hear(view.session());
         while (true) {
             KeyStroke stroke;
             while ((stroke = screen.pollInput()) != null) {
@@ -124,7 +123,7 @@ public final class BoardScreen {
             if (!now.equals(view.snapshot())) {
                 view = view.with(view.focus().following(view.session(), now.session()))
                         .with(now);
-                ears.hear(now.session());
+                ears.hear();
                 stale = true;
             }
             whole |= screen.doResizeIfNecessary() != null;

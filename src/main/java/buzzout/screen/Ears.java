@@ -1,43 +1,54 @@
 package buzzout.screen;
 
-import buzzout.session.PressTiming;
 import buzzout.session.Session;
 import java.util.Optional;
-import java.util.concurrent.ArrayBlockingQueue;
-import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.Semaphore;
 import java.util.function.Supplier;
 
 /**
- * Plays the tones of a session in a thread of its own. It is handed sessions as they change, and keeps only the newest,
- * so that it can never hold anybody up: what happens during a tone is told by one tone after it.
+ * Plays the tones of a session in a thread of its own. It is only told that there is something new and asks for the newest
+ * itself, so that it can never hold anybody up: what happens during a tone is told by one tone after it.
  */
 public final class Ears {
-    /** What a press closes may still come so long, and a frame between. */
-    private static final long SETTLING_MILLIS = PressTiming.ONSET_MICROS / 1_000 + 1;
+    /**
+     * What else a press closes comes with the same sweep or the next, a third of a millisecond later; the rest is for what
+     * stands between a probe and its session.
+     */
+    private static final long SETTLING_MILLIS = 5;
 
     /** A ring takes no time, and a loudspeaker's tone may end after the screen. */
     private static final long MOST_LEFT_MILLIS = 100;
 
-    private final BlockingQueue<Session> newest = new ArrayBlockingQueue<>(1);
+    private final Semaphore news = new Semaphore(0);
     private final Thread listening = new Thread(this::listen, "tones");
+    private final Supplier<Session> newest;
     private final Supplier<Player> opening;
     private volatile boolean muted;
     private volatile Optional<String> trouble = Optional.empty();
 
     /** A player is opened when the first tone is due: opening a sound system takes time that a start has not. */
-    Ears(Supplier<Player> opening, boolean muted) {
+    Ears(Supplier<Session> newest, Supplier<Player> opening, boolean muted) {
+        this.newest = newest;
         this.opening = opening;
         this.muted = muted;
     }
 
-    /** Ears on the sound system, or where there is none on the bell of the terminal that the program was started from. */
-    public static Ears open(Sound sound) {
-        return open(sound, Bell.ofControllingTerminal());
+    /**
+     * Ears on the sound system, or where there is none on the bell of the terminal that the program was started from.
+     *
+     * @param newest the session as it is now; asked from another thread
+     */
+    public static Ears open(Supplier<Session> newest, Sound sound) {
+        return open(newest, sound, Bell.ofControllingTerminal());
     }
 
     /** The same with another bell. */
-    static Ears open(Sound sound, Player bell) {
-        return new Ears(() -> sound.bellOnly() ? bell : Loudspeaker.open().orElse(bell), sound.muted()).start();
+    static Ears open(Supplier<Session> newest, Sound sound, Player bell) {
+        return new Ears(
+                        newest,
+                        () -> sound.bellOnly() ? bell : Loudspeaker.open().orElse(bell),
+                        sound.muted())
+                .start();
     }
 
     Ears start() {
@@ -47,7 +58,7 @@ public final class Ears {
     }
 
     /** Breaks a tone off between its rings, and waits until nothing more can ring in what comes after. */
-    void close() {
+    public void close() {
         muted = true;
         listening.interrupt();
         try {
@@ -57,10 +68,9 @@ public final class Ears {
         }
     }
 
-    /** Takes the session as it is now; returns at once. One thread calls this. */
-    public void hear(Session session) {
-        newest.poll();
-        newest.offer(session);
+    /** The session may have changed; returns at once. */
+    public void hear() {
+        news.release();
     }
 
     public void mute(boolean silent) {
@@ -88,12 +98,13 @@ public final class Ears {
 
     private void listenOn() {
         try {
-            Session told = newest.take();
+            Session told = newest.get();
             Optional<Player> player = Optional.empty();
             while (true) {
-                Session now = newest.take();
+                news.acquire();
                 Thread.sleep(SETTLING_MILLIS);
-                Session settled = Optional.ofNullable(newest.poll()).orElse(now);
+                news.drainPermits();
+                Session settled = newest.get();
                 Optional<Tone> tone = settled.equals(told) ? Optional.empty() : Tones.between(told, settled);
                 told = settled;
                 if (tone.isPresent() && !muted) {

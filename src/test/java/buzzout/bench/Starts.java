@@ -8,12 +8,14 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
 /** From the launcher to the end of a short command, or to the first frame, beside an empty Java program in between. */
 final class Starts {
+    private static final int KINDS_OF_WORK = 3;
     private static final int ROUNDS = Integer.getInteger("buzzout.starts", 25);
     private static final double MOST_TIMES = 2.5;
 
@@ -58,8 +60,10 @@ final class Starts {
     }
 
     private void into(List<Row> rows) throws IOException, InterruptedException {
+        run(Launched.command("check", "plan.toml"));
         run(Launched.command("simulate", "plan.toml", "--fault", "reversed:O", "--log", "log.jsonl"));
-        awaitArchive();
+        run(Launched.command("demo", "--headless"));
+        awaitArchives();
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         String classes = System.getProperty("java.class.path");
         Timed empty = new Timed("", () -> run(List.of(java, "-cp", classes, Empty.class.getName())));
@@ -120,23 +124,23 @@ final class Starts {
         return System.nanoTime() - begun;
     }
 
-    /** The launcher makes it in the background when it is run for the first time. */
-    private void awaitArchive() throws IOException, InterruptedException {
+    /** The launcher makes one for each kind of work in the background, when that is done for the first time. */
+    private void awaitArchives() throws IOException, InterruptedException {
         Path cache = folder.resolve("cache").resolve("buzzout");
-        while (!isMade(cache)) {
+        while (!areMade(cache)) {
             Thread.sleep(100);
         }
     }
 
-    /** The launcher moves the archive out of where it is being made. */
-    private static boolean isMade(Path cache) throws IOException {
+    /** The launcher moves each out of where it is being made. */
+    private static boolean areMade(Path cache) throws IOException {
         if (!Files.exists(cache)) {
             return false;
         }
         try (Stream<Path> files = Files.walk(cache)) {
             List<String> names =
                     files.map(file -> file.getFileName().toString()).toList();
-            return names.contains("archive") && !names.contains("making");
+            return Collections.frequency(names, "archive") == KINDS_OF_WORK && !names.contains("making");
         } catch (UncheckedIOException e) {
             return false;
         }
