@@ -15,9 +15,15 @@ import buzzout.report.FindingsText;
 import buzzout.report.Outcome;
 import buzzout.session.Session;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 
 final class DiagnoseCommand implements Command {
     /** What it does, as the list of all commands says it. */
@@ -25,7 +31,7 @@ final class DiagnoseCommand implements Command {
             "Print the findings of one or many session logs. A log that cannot be read does not stop the others.";
 
     /** Logs whose findings are held in memory until their turn to be printed comes. */
-    private static final int AT_ONCE = 64;
+    private static final int MOST_AHEAD = 64;
 
     private static final Operand LOGS = Operand.many("LOG", "Session logs.");
     private static final Flag JSON =
@@ -53,16 +59,36 @@ final class DiagnoseCommand implements Command {
     }
 
     @Override
-    public int run() throws Failure {
-        int worst = Status.FINE;
-        for (int from = 0; from < logs.size(); from += AT_ONCE) {
-            for (Weighed weighed : weighed(logs.subList(from, Math.min(from + AT_ONCE, logs.size())))) {
-                say(weighed);
-                worst = Math.max(
-                        worst, weighed.outcome.map(DiagnoseCommand::status).orElse(Status.USAGE));
-            }
+    public int run() throws Failure, InterruptedException {
+        List<Found> found = new ArrayList<>();
+        for (String name : logs) {
+            found.add(new Found(name, surroundings.resolve(name)));
         }
-        return worst;
+        // A single one needs no pool of threads, which takes time to start.
+        return found.size() == 1 ? said(found.get(0).weighed(plans)) : worstOf(found);
+    }
+
+    /** As many at once as the machine has processors, told in their order. */
+    private int worstOf(List<Found> found) throws InterruptedException {
+        ExecutorService pool = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        try {
+            int worst = Status.FINE;
+            Deque<Future<Weighed>> ahead = new ArrayDeque<>();
+            for (Found each : found) {
+                if (ahead.size() == MOST_AHEAD) {
+                    worst = Math.max(worst, said(ahead.remove().get()));
+                }
+                ahead.add(pool.submit(() -> each.weighed(plans)));
+            }
+            while (!ahead.isEmpty()) {
+                worst = Math.max(worst, said(ahead.remove().get()));
+            }
+            return worst;
+        } catch (ExecutionException e) {
+            throw new IllegalStateException(e.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
     }
 
     /** A log where it lies. */
@@ -91,15 +117,10 @@ final class DiagnoseCommand implements Command {
     /** A log and what its evidence comes to, where it could be read. */
     private record Weighed(String name, List<LogProblem> problems, Optional<Outcome> outcome) {}
 
-    /** As many at once as the machine has processors; a single one needs no pool of threads, which takes time to start. */
-    private List<Weighed> weighed(List<String> names) throws Failure {
-        List<Found> found = new ArrayList<>();
-        for (String name : names) {
-            found.add(new Found(name, surroundings.resolve(name)));
-        }
-        return (found.size() > 1 ? found.parallelStream() : found.stream())
-                .map(each -> each.weighed(plans))
-                .toList();
+    /** The exit status for it, once it is said. */
+    private int said(Weighed weighed) {
+        say(weighed);
+        return weighed.outcome.map(DiagnoseCommand::status).orElse(Status.USAGE);
     }
 
     private void say(Weighed weighed) {

@@ -1,6 +1,5 @@
 package buzzout.journal;
 
-import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -16,11 +15,16 @@ final class LogLines {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private final InputStream bytes;
+    private final byte[] buffer = new byte[1 << 16];
+    /** What of the buffer is still to be looked at. */
+    private int from;
+
+    private int to;
     private final ByteArrayOutputStream line = new ByteArrayOutputStream();
     private int number;
 
     LogLines(InputStream bytes) {
-        this.bytes = new BufferedInputStream(bytes, 1 << 16);
+        this.bytes = bytes;
     }
 
     /**
@@ -34,21 +38,34 @@ final class LogLines {
     /** The next line, or empty at the end of the file. An unusable line is passed by, so that reading can go on. */
     Optional<Line> next() throws IOException, UnusableLine {
         line.reset();
-        int read = bytes.read();
-        if (read < 0) {
+        if (!isMore()) {
             return Optional.empty();
         }
         number++;
-        int length = 0;
-        for (; read >= 0 && read != '\n'; read = bytes.read(), length++) {
-            if (length < MOST_BYTES) {
-                line.write(read);
+        long length = 0;
+        boolean whole = false;
+        while (!whole && isMore()) {
+            int end = from;
+            while (end < to && buffer[end] != '\n') {
+                end++;
             }
+            line.write(buffer, from, Math.min(end - from, MOST_BYTES - line.size()));
+            length += end - from;
+            whole = end < to;
+            from = whole ? end + 1 : end;
         }
         if (length > MOST_BYTES) {
             throw new UnusableLine("the line is longer than 1 MiB");
         }
-        return Optional.of(new Line(number, decoded(), read == '\n'));
+        return Optional.of(new Line(number, decoded(), whole));
+    }
+
+    private boolean isMore() throws IOException {
+        if (from == to) {
+            from = 0;
+            to = Math.max(0, bytes.read(buffer));
+        }
+        return from < to;
     }
 
     /** The number of the line last read, from 1. */
