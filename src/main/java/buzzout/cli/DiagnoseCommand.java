@@ -1,5 +1,6 @@
 package buzzout.cli;
 
+import buzzout.diagnosis.Engines;
 import buzzout.journal.JournalReader;
 import buzzout.journal.KnownPlans;
 import buzzout.journal.LogFile;
@@ -47,6 +48,9 @@ final class DiagnoseCommand implements Command {
 
     private final Surroundings surroundings;
     private final KnownPlans plans = new KnownPlans();
+    /** Each thread's own. */
+    private final ThreadLocal<Engines> engines = ThreadLocal.withInitial(Engines::new);
+
     private final Common common;
     private final List<String> logs;
     private final boolean json;
@@ -65,7 +69,7 @@ final class DiagnoseCommand implements Command {
             found.add(new Found(name, surroundings.resolve(name)));
         }
         // A single one needs no pool of threads, which takes time to start.
-        return found.size() == 1 ? said(found.get(0).weighed(plans)) : worstOf(found);
+        return found.size() == 1 ? said(weighed(found.get(0))) : worstOf(found);
     }
 
     /** As many at once as the machine has processors, told in their order. */
@@ -78,25 +82,28 @@ final class DiagnoseCommand implements Command {
                 if (ahead.size() == MOST_AHEAD) {
                     worst = Math.max(worst, said(ahead.remove().get()));
                 }
-                ahead.add(pool.submit(() -> each.weighed(plans)));
+                ahead.add(pool.submit(() -> weighed(each)));
             }
             while (!ahead.isEmpty()) {
                 worst = Math.max(worst, said(ahead.remove().get()));
             }
             return worst;
         } catch (ExecutionException e) {
-            throw new IllegalStateException(e.getCause());
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
+            throw e.getCause() instanceof RuntimeException cause ? cause : new IllegalStateException(e);
         } finally {
             pool.shutdownNow();
         }
     }
 
     /** A log where it lies. */
-    private record Found(String name, Path path) {
-        Weighed weighed(KnownPlans plans) {
-            Replayed replayed = Replayed.of(path, plans);
-            return new Weighed(name, replayed.problems, replayed.outcome());
-        }
+    private record Found(String name, Path path) {}
+
+    private Weighed weighed(Found found) {
+        Replayed replayed = Replayed.of(found.path, plans);
+        return new Weighed(found.name, replayed.problems, replayed.outcome(engines.get()));
     }
 
     /** A log without its events, which are let go before its evidence is weighed: those of a day fill a small heap. */
@@ -109,8 +116,9 @@ final class DiagnoseCommand implements Command {
                     file.log().map(SessionLog::replayed));
         }
 
-        Optional<Outcome> outcome() {
-            return header.flatMap(from -> session.map(known -> Outcome.of(from.unit(), from.started(), known)));
+        Optional<Outcome> outcome(Engines engines) {
+            return header.flatMap(
+                    from -> session.map(known -> Outcome.of(from.unit(), from.started(), known, engines)));
         }
     }
 

@@ -13,9 +13,13 @@ final class Case {
     private Searched searched = new Searched();
 
     Case(Plan plan, Priors priors) {
-        charges = new Charges(plan, priors);
-        forecasts = new Forecasts(charges);
-        ledger = new Ledger(forecasts, plan, Evidence.NONE);
+        this(new Forecasts(new Charges(plan, priors)));
+    }
+
+    Case(Forecasts forecasts) {
+        this.forecasts = forecasts;
+        charges = forecasts.charges();
+        ledger = new Ledger(forecasts, charges.plan(), Evidence.NONE);
     }
 
     /** Whether hypotheses weighed before can be weighed again: not when something new was tried. */

@@ -59,8 +59,17 @@ public final class Engine {
     }
 
     Engine(Plan plan, Priors priors, int mostBranches) {
+        this(new Forecasts(new Charges(plan, priors)), mostBranches);
+    }
+
+    /** One that shares its forecasts with others, of which only one weighs at a time. */
+    Engine(Forecasts forecasts) {
+        this(forecasts, MOST_BRANCHES);
+    }
+
+    private Engine(Forecasts forecasts, int mostBranches) {
         this.mostBranches = mostBranches;
-        board = new Case(plan, priors);
+        board = new Case(forecasts);
         explanation = board.weigh(new BitSet());
         considered = explanation;
     }

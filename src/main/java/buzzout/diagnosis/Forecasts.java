@@ -62,6 +62,10 @@ final class Forecasts {
         return trials;
     }
 
+    Charges charges() {
+        return charges;
+    }
+
     Readings readings() {
         return boards.readings();
     }

@@ -33,6 +33,11 @@ final class Readings {
         return number(new Reading(seen, Pairs.NONE));
     }
 
+    /** How many have a number. */
+    int count() {
+        return readings.size();
+    }
+
     Reading reading(int number) {
         return readings.get(number);
     }

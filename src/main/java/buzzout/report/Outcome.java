@@ -1,7 +1,7 @@
 package buzzout.report;
 
 import buzzout.diagnosis.Diagnosis;
-import buzzout.diagnosis.Engine;
+import buzzout.diagnosis.Engines;
 import buzzout.journal.SessionLog;
 import buzzout.plan.Plan;
 import buzzout.session.Session;
@@ -27,10 +27,16 @@ public record Outcome(Optional<String> unit, Optional<OffsetDateTime> started, S
 
     /** Weighs a session's evidence from scratch, so that a session and its replay come to the same. */
     public static Outcome of(Optional<String> unit, Optional<OffsetDateTime> started, Session session) {
+        return of(unit, started, session, new Engines());
+    }
+
+    /** The same for one of many sessions, which these engines weigh one after another. */
+    public static Outcome of(
+            Optional<String> unit, Optional<OffsetDateTime> started, Session session, Engines engines) {
         if (session.plan().isMadeUp()) {
             return new Outcome(unit, started, session, new Diagnosis(List.of(), 0, List.of(MADE_UP)));
         }
-        return new Outcome(unit, started, session, new Engine(session.plan()).weigh(session.evidence()));
+        return new Outcome(unit, started, session, engines.weigh(session.plan(), session.evidence()));
     }
 
     public Plan plan() {
