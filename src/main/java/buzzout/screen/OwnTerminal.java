@@ -34,6 +34,18 @@ final class OwnTerminal extends UnixTerminal {
                 CtrlCBehaviour.TRAP);
     }
 
+    /** At once: Lanterna makes an encoder for each character. */
+    @Override
+    public void putString(String text) throws IOException {
+        for (int at = 0; at < text.length(); at++) {
+            if (Character.isISOControl(text.charAt(at))) {
+                super.putString(text);
+                return;
+            }
+        }
+        writeToTerminal(text.getBytes(StandardCharsets.UTF_8));
+    }
+
     /** On the terminal that the input comes from. What it has to say against it changes nothing. */
     @Override
     protected String runSTTYCommand(String... words) throws IOException {

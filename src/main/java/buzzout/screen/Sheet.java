@@ -7,8 +7,6 @@ import java.util.Arrays;
 
 /** A page while it is being written; only what differs from the paper goes on it in the end. */
 final class Sheet {
-    private static final Glyph BLANK = new Glyph(TextCharacter.DEFAULT_CHARACTER);
-
     private final int columns;
     private final int rows;
     private final Glyph[] cells;
@@ -17,7 +15,7 @@ final class Sheet {
         columns = size.getColumns();
         rows = size.getRows();
         cells = new Glyph[columns * rows];
-        Arrays.fill(cells, BLANK);
+        Arrays.fill(cells, Glyph.BLANK);
     }
 
     int columns() {
@@ -32,11 +30,11 @@ final class Sheet {
     void put(int column, int row, Glyph glyph) {
         int at = row * columns + column;
         if (isCovered(column, at)) {
-            cells[at - 1] = BLANK;
+            cells[at - 1] = Glyph.BLANK;
         }
         cells[at] = glyph;
         if (glyph.isDoubleWidth()) {
-            cells[at + 1] = BLANK;
+            cells[at + 1] = Glyph.BLANK;
         }
     }
 
@@ -51,12 +49,18 @@ final class Sheet {
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; column++) {
                 int at = row * columns + column;
-                if (!isCovered(column, at) && !cells[at].equals(paper.getCharacter(column, row))) {
-                    paper.setCharacter(column, row, cells[at]);
+                if (!isCovered(column, at) && isOther(cells[at].onPaper(), paper.getCharacter(column, row))) {
+                    paper.setCharacter(column, row, cells[at].onPaper());
                     changed = true;
                 }
             }
         }
         return changed;
+    }
+
+    /** Most often it is compared with itself. */
+    @SuppressWarnings("ReferenceEquality")
+    private static boolean isOther(TextCharacter now, TextCharacter before) {
+        return now != before && !now.equals(before);
     }
 }
