@@ -23,8 +23,8 @@ final class OwnTerminal extends UnixTerminal {
     private static final int OUTPUT_BYTES = 64 * 1024;
     private static final TerminalSize UNKNOWN_SIZE = new TerminalSize(80, 24);
 
-    /** What {@code stty} said of the size when it made the terminal ready, until somebody asks. */
-    private @Nullable String sizeAtFirst;
+    /** What {@code stty} said of the size when it made the terminal ready, until that changes. */
+    private volatile @Nullable String sizeAtFirst;
 
     OwnTerminal() throws IOException {
         super(
@@ -63,8 +63,8 @@ final class OwnTerminal extends UnixTerminal {
     @Override
     protected TerminalSize findTerminalSize() {
         try {
-            String said = sizeAtFirst == null ? runSTTYCommand("size") : sizeAtFirst;
-            sizeAtFirst = null;
+            String known = sizeAtFirst;
+            String said = known == null ? runSTTYCommand("size") : known;
             String[] size = said.trim().split(" ", -1);
             int rows = Integer.parseInt(size[0]);
             int columns = Integer.parseInt(size[1]);
@@ -72,6 +72,14 @@ final class OwnTerminal extends UnixTerminal {
         } catch (IOException | NumberFormatException | ArrayIndexOutOfBoundsException e) {
             return UNKNOWN_SIZE;
         }
+    }
+
+    @Override
+    protected void registerTerminalResizeListener(Runnable onResize) throws IOException {
+        super.registerTerminalResizeListener(() -> {
+            sizeAtFirst = null;
+            onResize.run();
+        });
     }
 
     /** Cleared first: when tmux has been made larger meanwhile, it brings part of what was drawn back to the shell. */
