@@ -23,7 +23,9 @@ public final class Rehearsal {
     private static final String LOG = "log.jsonl";
     private static final String SITTING = "sitting.jsonl";
 
-    private static final int MILLIS_AT_THE_BOARD = 3000;
+    private static final Common QUIET = new Common(false, false, true);
+    private static final int MILLIS_AT_THE_BOARD = 3_000;
+    private static final int MOST_MILLIS_TO_END = 30_000;
 
     private Rehearsal() {}
 
@@ -65,17 +67,19 @@ public final class Rehearsal {
                 false);
     }
 
-    /** A screen that nobody sees, since neither end is a terminal, until a signal ends it. */
+    /** A screen that nobody sees, since neither end is a terminal, and nobody hears, until a signal ends it. */
     private static void sit(Surroundings surroundings) throws Exception {
         LoadedPlan loaded = LoadedPlan.quayside();
         SimulatedBoard board = SimulatedBoard.inRealTime(loaded.plan(), List.of(), 1);
         DemoFingers fingers =
                 new DemoFingers(loaded.plan(), board, List.of(), PressThrough.Way.TELLING, PressThrough.NONE);
         try (Journal journal = SessionLogs.begin(surroundings, loaded, Optional.empty(), Optional.of(SITTING))) {
-            new LiveSitting(surroundings, Common.USUAL, Canvas.TERMINAL, loaded, Optional.empty(), journal)
+            new LiveSitting(surroundings, QUIET, Canvas.TERMINAL, loaded, Optional.empty(), journal)
                     .simulated(board, fingers, bench -> {
                         fingers.begin(bench, false);
-                        new Thread(Rehearsal::endSoon).start();
+                        Thread ending = new Thread(Rehearsal::endSoon);
+                        ending.setDaemon(true);
+                        ending.start();
                     });
         }
     }
@@ -83,10 +87,13 @@ public final class Rehearsal {
     private static void endSoon() {
         try {
             Thread.sleep(MILLIS_AT_THE_BOARD);
-            String self = Long.toString(ProcessHandle.current().pid());
-            new ProcessBuilder("kill", self).start();
+            // Built into every shell, while a program of that name may be missing.
+            String end = "kill " + ProcessHandle.current().pid();
+            new ProcessBuilder("/bin/sh", "-c", end).start();
+            Thread.sleep(MOST_MILLIS_TO_END);
         } catch (IOException | InterruptedException e) {
-            throw new IllegalStateException(e);
+            Runtime.getRuntime().halt(Status.INTERNAL);
         }
+        Runtime.getRuntime().halt(Status.INTERNAL); // or it would stay for ever
     }
 }

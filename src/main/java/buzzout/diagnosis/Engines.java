@@ -10,7 +10,7 @@ import java.util.Optional;
  * what boards of one plan with these faults or those would answer. Not safe for use by several threads.
  */
 public final class Engines {
-    /** Some ten megabytes. */
+    /** Some ten megabytes, beside what forecasts take. */
     private static final int MOST_READINGS = 50_000;
 
     private Optional<Forecasts> known = Optional.empty();

@@ -98,14 +98,16 @@ public final class Ears {
 
     private void listenOn() {
         try {
-            Session told = newest.get();
+            Optional<Session> told = newest();
             Optional<Player> player = Optional.empty();
-            while (true) {
+            while (told.isPresent()) {
                 news.acquire();
                 Thread.sleep(SETTLING_MILLIS);
                 news.drainPermits();
-                Session settled = newest.get();
-                Optional<Tone> tone = settled.equals(told) ? Optional.empty() : Tones.between(told, settled);
+                Optional<Session> settled = newest();
+                Optional<Tone> tone = settled.isEmpty() || settled.equals(told)
+                        ? Optional.empty()
+                        : Tones.between(told.get(), settled.get());
                 told = settled;
                 if (tone.isPresent() && !muted) {
                     player = player.or(() -> Optional.of(opening.get()));
@@ -114,6 +116,15 @@ public final class Ears {
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    /** Nothing once the session has failed: whoever shows it says so. */
+    private Optional<Session> newest() {
+        try {
+            return Optional.of(newest.get());
+        } catch (IllegalStateException failed) {
+            return Optional.empty();
         }
     }
 }

@@ -1,9 +1,7 @@
 package buzzout.screen;
 
-import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TerminalTextUtils;
 import com.googlecode.lanterna.TextCharacter;
-import java.util.EnumSet;
 
 /**
  * One character as it is written, which knows its width. Lanterna looks it up in the table of all blocks of Unicode, for
@@ -21,25 +19,17 @@ final class Glyph extends TextCharacter {
     private static final char LAST_SYMBOL = 0x2E7F;
 
     private final boolean wide;
-    private final EnumSet<SGR> modifiers;
 
     @SuppressWarnings("deprecation") // The only constructors that Lanterna leaves open are.
     Glyph(TextCharacter character) {
         super(character);
         this.wide = isWide(character.getCharacterString().charAt(0));
-        this.modifiers = character.getModifiers();
     }
 
     /** A blank is the paper's own: a screen that was cleared leaves it out. */
     @SuppressWarnings("ReferenceEquality")
     TextCharacter onPaper() {
         return this == BLANK ? DEFAULT_CHARACTER : this;
-    }
-
-    /** Lanterna copies them a dozen times for each cell of a frame. */
-    @Override
-    public EnumSet<SGR> getModifiers() {
-        return modifiers;
     }
 
     @Override

@@ -17,6 +17,7 @@ record Conversion(Type from, Type to) {
             Type.FLOAT_TYPE, Type.getType(Float.class),
             Type.DOUBLE_TYPE, Type.getType(Double.class));
     private static final Type OBJECT = Type.getType(Object.class);
+    private static final Type NUMBER = Type.getType(Number.class);
 
     static Conversion between(Type from, Type to) {
         return new Conversion(from, to);
@@ -35,18 +36,20 @@ record Conversion(Type from, Type to) {
         }
     }
 
+    /** Of its own box what is in it; of anything else, as Java does it, what any number can give. */
     private Type unbox(MethodVisitor code) {
         Type unboxed = BOXES.keySet().stream()
                 .filter(each -> box(each).equals(from))
                 .findFirst()
                 .orElse(to);
-        Type box = box(unboxed);
-        if (!box.equals(from)) {
-            code.visitTypeInsn(Opcodes.CHECKCAST, box.getInternalName());
+        boolean number = !unboxed.equals(Type.BOOLEAN_TYPE) && !unboxed.equals(Type.CHAR_TYPE);
+        Type holder = box(unboxed).equals(from) || !number ? box(unboxed) : NUMBER;
+        if (!holder.equals(from)) {
+            code.visitTypeInsn(Opcodes.CHECKCAST, holder.getInternalName());
         }
         String value = unboxed.getClassName() + "Value";
         code.visitMethodInsn(
-                Opcodes.INVOKEVIRTUAL, box.getInternalName(), value, Type.getMethodDescriptor(unboxed), false);
+                Opcodes.INVOKEVIRTUAL, holder.getInternalName(), value, Type.getMethodDescriptor(unboxed), false);
         return unboxed;
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BiFunction;
 import java.util.function.BinaryOperator;
@@ -73,6 +74,11 @@ public final class Lambdas {
         keep.accept(List.of("c", "a", "b").stream()
                 .sorted(Comparator.comparing(each -> each))
                 .toList());
+        Map<String, Integer> ages = Map.of("seventeen", 17);
+        keep.accept(((ToLongFunction<String>) ages::get).applyAsLong("seventeen"));
+        keep.accept(ages.entrySet().stream().mapToDouble(Map.Entry::getValue).sum());
+        keep.accept(((IntToLongFunction) Lambdas::<Integer>same).applyAsLong(18));
+        keep.accept(((Predicate<Boolean>) Lambdas::same).test(true));
         AtomicLong total = new AtomicLong();
         ((LongConsumer) total::addAndGet).accept(16);
         keep.accept(total.get());
@@ -118,6 +124,10 @@ public final class Lambdas {
         records.add(new Every(false, (byte) -1, 'd', (short) -2, -3, -4L, -5f, -6, "y"));
         records.add(new Every(true, (byte) 1, 'c', (short) 2, 3, 4L << 32, 5f, 1, "x"));
         return records;
+    }
+
+    private static <T> T same(T value) {
+        return value;
     }
 
     private String privately(String other) {
