@@ -4,9 +4,12 @@ import buzzout.screen.BoardScreen;
 import java.io.InputStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TimeZone;
 import java.util.function.Supplier;
 
 /**
@@ -24,7 +27,14 @@ record Surroundings(
         Supplier<OffsetDateTime> clock,
         Map<String, String> environment,
         boolean mayDraw) {
-    static final Supplier<OffsetDateTime> CLOCK = OffsetDateTime::now;
+    static final Supplier<OffsetDateTime> CLOCK = Surroundings::timeHere;
+
+    /** By the offset that holds now; the rules of all zones would have to be loaded for {@code OffsetDateTime.now()}. */
+    private static OffsetDateTime timeHere() {
+        Instant now = Instant.now();
+        int offsetMillis = TimeZone.getDefault().getOffset(now.toEpochMilli());
+        return now.atOffset(ZoneOffset.ofTotalSeconds(offsetMillis / 1000));
+    }
 
     /** Why no screen can be shown, as a sentence; nothing when one can. */
     Optional<String> obstacle() {

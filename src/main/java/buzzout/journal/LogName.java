@@ -2,13 +2,11 @@ package buzzout.journal;
 
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
 
 /** What a session log is called when nobody says: {@code quayside-46-Q-03-2026-11-25T10-14-05.jsonl}. */
 final class LogName {
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH-mm-ss", Locale.ROOT);
     private static final int MOST_LETTERS = 40;
 
     private LogName() {}
@@ -18,7 +16,16 @@ final class LogName {
         String copy = number == 1 ? "" : "-" + number;
         return folder.resolve(plain(board).toLowerCase(Locale.ROOT)
                 + unit.map(mark -> "-" + plain(mark)).orElse("")
-                + "-" + TIME.format(started) + copy + ".jsonl");
+                + "-" + time(started) + copy + ".jsonl");
+    }
+
+    private static String time(OffsetDateTime started) {
+        return started.toLocalDate() + "T" + two(started.getHour()) + "-" + two(started.getMinute()) + "-"
+                + two(started.getSecond());
+    }
+
+    private static String two(int number) {
+        return number < 10 ? "0" + number : String.valueOf(number);
     }
 
     /** Letters, digits, dots and hyphens only, so that no mark can lead out of the folder. */
