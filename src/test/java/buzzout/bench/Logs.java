@@ -19,6 +19,9 @@ import java.util.stream.Stream;
 final class Logs {
     private static final int LOGS = 1_000;
     private static final int BOARDS = 50;
+    /** Two threads at work leave the compiler little of two processors. */
+    private static final int WARMING = 8;
+
     private static final int ROUNDS = 3;
 
     private Logs() {}
@@ -31,7 +34,7 @@ final class Logs {
             long events = parse(folder.path(), names);
             double[] parsingEach = new double[ROUNDS];
             double[] diagnosingEach = new double[ROUNDS];
-            for (int round = -ROUNDS; round < ROUNDS; round++) { // the first ones warm up
+            for (int round = -WARMING; round < ROUNDS; round++) {
                 int counted = Math.max(0, round);
                 parsingEach[counted] = seconds(() -> parse(folder.path(), names));
                 diagnosingEach[counted] = seconds(() -> CommandLines.run(folder.path(), command));

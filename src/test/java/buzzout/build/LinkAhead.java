@@ -66,6 +66,7 @@ public final class LinkAhead {
         for (ClassNode each : classes.values()) {
             int lambdas = 0;
             for (MethodNode method : each.methods) {
+                method.localVariables = null; // their names only a debugger asks for
                 for (AbstractInsnNode instruction : method.instructions.toArray()) {
                     if (!(instruction instanceof InvokeDynamicInsnNode call)) {
                         continue;
