@@ -1,7 +1,6 @@
 package buzzout.cli;
 
 import buzzout.line.Given;
-import buzzout.line.Operand;
 import buzzout.line.Usage;
 import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
@@ -13,9 +12,8 @@ final class CheckCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT = "Check a plan; name all its problems with their places and what to do about each.";
 
-    private static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
-
-    static final Usage USAGE = Usage.of("buzzout check", IN_SHORT).taking(PLAN).with(Common.OPTIONS);
+    static final Usage USAGE =
+            Usage.of("buzzout check", IN_SHORT).taking(LoadedPlan.PLAN).with(Common.OPTIONS);
 
     private final Surroundings surroundings;
     private final Common common;
@@ -24,7 +22,7 @@ final class CheckCommand implements Command {
     CheckCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
         common = Common.of(given);
-        file = given.word(PLAN);
+        file = given.word(LoadedPlan.PLAN);
     }
 
     @Override

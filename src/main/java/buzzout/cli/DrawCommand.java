@@ -1,8 +1,6 @@
 package buzzout.cli;
 
-import buzzout.line.Flag;
 import buzzout.line.Given;
-import buzzout.line.Operand;
 import buzzout.line.Option;
 import buzzout.line.Usage;
 import buzzout.plan.Plan;
@@ -15,18 +13,16 @@ final class DrawCommand implements Command {
     static final String IN_SHORT =
             "Draw a plan's wiring from both sides, with a soldering checklist and the wire it takes.";
 
-    private static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
     private static final Option OUTPUT = Option.needed(
                     "--output", "FILE", "Where to write; its name ends with .svg, .html or .pdf, which says the form.")
             .or("-o");
     private static final Option PAPER =
             Option.of("--paper", "a4|letter", "What a .pdf or .html is printed on: a4 unless you say letter.");
-    private static final Flag FORCE = Flag.of("--force", "Overwrite the file, if there is one.");
 
     static final Usage USAGE = Usage.of("buzzout draw", IN_SHORT, "For example: buzzout draw mine.toml -o mine.pdf")
-            .taking(PLAN)
+            .taking(LoadedPlan.PLAN)
             .with(Common.OPTIONS)
-            .with(OUTPUT, PAPER, FORCE);
+            .with(OUTPUT, PAPER, NewFile.FORCE);
 
     private final Surroundings surroundings;
     private final Common common;
@@ -38,10 +34,10 @@ final class DrawCommand implements Command {
     DrawCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
         common = Common.of(given);
-        file = given.word(PLAN);
+        file = given.word(LoadedPlan.PLAN);
         output = given.value(OUTPUT).orElseThrow();
         paper = given.value(PAPER).orElse("a4");
-        force = given.has(FORCE);
+        force = given.has(NewFile.FORCE);
     }
 
     @Override

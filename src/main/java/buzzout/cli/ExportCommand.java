@@ -2,9 +2,7 @@ package buzzout.cli;
 
 import buzzout.journal.LogFile;
 import buzzout.journal.SessionLog;
-import buzzout.line.Flag;
 import buzzout.line.Given;
-import buzzout.line.Operand;
 import buzzout.line.Option;
 import buzzout.line.Usage;
 import buzzout.plan.Plan;
@@ -20,19 +18,17 @@ final class ExportCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT = "Write the pin table and the place of every key, for the firmware that comes next.";
 
-    private static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
     private static final Option FORM =
             Option.needed("--as", "csv|json|c", "The form: a table, a document or a C header.");
     private static final Option PROVEN = Option.of(
             "--proven", "LOG", "A session log: what was tested in it, read with this plan, is marked as proven.");
     private static final Option OUTPUT = Option.of("--output", "FILE", "Where to write; standard output unless given.")
             .or("-o");
-    private static final Flag FORCE = Flag.of("--force", "Overwrite the file, if there is one.");
 
     static final Usage USAGE = Usage.of("buzzout export", IN_SHORT, "`format pins` describes the three forms.")
-            .taking(PLAN)
+            .taking(LoadedPlan.PLAN)
             .with(Common.OPTIONS)
-            .with(FORM, PROVEN, OUTPUT, FORCE);
+            .with(FORM, PROVEN, OUTPUT, NewFile.FORCE);
 
     private final Surroundings surroundings;
     private final Common common;
@@ -45,11 +41,11 @@ final class ExportCommand implements Command {
     ExportCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
         common = Common.of(given);
-        file = given.word(PLAN);
+        file = given.word(LoadedPlan.PLAN);
         form = given.value(FORM).orElseThrow();
         proven = given.value(PROVEN);
         output = given.value(OUTPUT);
-        force = given.has(FORCE);
+        force = given.has(NewFile.FORCE);
     }
 
     @Override

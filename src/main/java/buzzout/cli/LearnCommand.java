@@ -37,7 +37,6 @@ final class LearnCommand implements Command {
     private static final Option OUTPUT = Option.of(
                     "--output", "FILE", "Where to write the plan; standard output unless given.")
             .or("-o");
-    private static final Flag FORCE = Flag.of("--force", "Overwrite the file, if there is one.");
     private static final Flag ACCEPT = Flag.of(
             "--accept",
             "Change nothing in the log's plan but the pins of swapped leads and the side of the stripes, as the findings"
@@ -51,7 +50,7 @@ final class LearnCommand implements Command {
             .taking(FILE)
             .with(Common.OPTIONS)
             .with(ProbeOptions.OPTIONS)
-            .with(ScreenOption.WINDOW, SettleOption.SETTLE, OUTPUT, FORCE, ACCEPT, LOG);
+            .with(ScreenOption.WINDOW, SettleOption.SETTLE, OUTPUT, NewFile.FORCE, ACCEPT, LOG);
 
     private final Surroundings surroundings;
     private final Common common;
@@ -72,7 +71,7 @@ final class LearnCommand implements Command {
         settle = SettleOption.time(given);
         file = given.word(FILE);
         output = given.value(OUTPUT);
-        force = given.has(FORCE);
+        force = given.has(NewFile.FORCE);
         accept = given.has(ACCEPT);
         log = given.value(LOG);
     }

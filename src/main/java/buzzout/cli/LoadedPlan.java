@@ -2,6 +2,7 @@ package buzzout.cli;
 
 import buzzout.circuit.Catalogue;
 import buzzout.circuit.Fault;
+import buzzout.line.Operand;
 import buzzout.plan.ExamplePlan;
 import buzzout.plan.LayoutFile;
 import buzzout.plan.Plan;
@@ -24,6 +25,9 @@ import java.util.Map;
 
 /** A plan and the file that it came from. */
 record LoadedPlan(Plan plan, String fileName, String text, boolean builtIn) {
+    /** What commands take that are about one plan. */
+    static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
+
     static LoadedPlan quayside() {
         return new LoadedPlan(ExamplePlan.quayside(), ExamplePlan.QUAYSIDE_FILE_NAME, ExamplePlan.quaysideText(), true);
     }

@@ -2,7 +2,6 @@ package buzzout.cli;
 
 import buzzout.circuit.Netlist;
 import buzzout.line.Given;
-import buzzout.line.Operand;
 import buzzout.line.Option;
 import buzzout.line.Usage;
 import java.util.List;
@@ -11,11 +10,10 @@ final class NetlistCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT = "Print the wiring of a plan's board with the given faults, for the sketch's bench.";
 
-    private static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
     private static final Option CODES = Option.many("--fault", "CODE", "Faults, as `faults PLAN` lists them.");
 
     static final Usage USAGE = Usage.of("buzzout netlist", IN_SHORT)
-            .taking(PLAN)
+            .taking(LoadedPlan.PLAN)
             .with(Common.OPTIONS)
             .with(CODES);
 
@@ -25,7 +23,7 @@ final class NetlistCommand implements Command {
 
     NetlistCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
-        file = given.word(PLAN);
+        file = given.word(LoadedPlan.PLAN);
         codes = given.values(CODES);
     }
 

@@ -1,5 +1,6 @@
 package buzzout.cli;
 
+import buzzout.line.Flag;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -10,6 +11,9 @@ import java.util.Optional;
 
 /** Writes a file whole or not at all, and overwrites nothing unasked. */
 final class NewFile {
+    /** What commands take that write one. */
+    static final Flag FORCE = Flag.of("--force", "Overwrite the file, if there is one.");
+
     private NewFile() {}
 
     /** Fails where a file of the name is, unless forced. To be asked before long work, too. */

@@ -84,6 +84,7 @@ public final class Rehearsal {
         }
     }
 
+    /** In any case: or it would stay for ever. */
     private static void endSoon() {
         try {
             Thread.sleep(MILLIS_AT_THE_BOARD);
@@ -92,8 +93,8 @@ public final class Rehearsal {
             new ProcessBuilder("/bin/sh", "-c", end).start();
             Thread.sleep(MOST_MILLIS_TO_END);
         } catch (IOException | InterruptedException e) {
-            Runtime.getRuntime().halt(Status.INTERNAL);
+            // What follows ends it all the same.
         }
-        Runtime.getRuntime().halt(Status.INTERNAL); // or it would stay for ever
+        Runtime.getRuntime().halt(Status.INTERNAL);
     }
 }

@@ -1,7 +1,6 @@
 package buzzout.cli;
 
 import buzzout.line.Given;
-import buzzout.line.Operand;
 import buzzout.line.Usage;
 import buzzout.plan.Plan;
 import buzzout.probe.LinkDown;
@@ -12,14 +11,12 @@ final class RiseCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT = "Measure how long each pin of a plan takes to rise on its pull-up.";
 
-    private static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
-
     static final Usage USAGE = Usage.of(
                     "buzzout rise",
                     IN_SHORT,
                     "A net with little wire on it rises sooner, so a lead that is off may show: a hint, not a finding.",
                     "Keep your hands off the board meanwhile.")
-            .taking(PLAN)
+            .taking(LoadedPlan.PLAN)
             .with(Common.OPTIONS)
             .with(ProbeOptions.OPTIONS);
 
@@ -31,7 +28,7 @@ final class RiseCommand implements Command {
     RiseCommand(Surroundings surroundings, Given given) {
         this.surroundings = surroundings;
         common = Common.of(given);
-        file = given.word(PLAN);
+        file = given.word(LoadedPlan.PLAN);
         probe = ProbeOptions.of(given);
     }
 

@@ -4,7 +4,6 @@ import buzzout.circuit.Fault;
 import buzzout.journal.Journal;
 import buzzout.line.Flag;
 import buzzout.line.Given;
-import buzzout.line.Operand;
 import buzzout.line.Option;
 import buzzout.line.Usage;
 import java.io.IOException;
@@ -17,7 +16,6 @@ final class SimulateCommand implements Command {
     /** What it does, as the list of all commands says it. */
     static final String IN_SHORT = "Write the log of a simulated board with the given faults, every key pressed once.";
 
-    private static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
     private static final Option CODES =
             Option.many("--fault", "CODE", "Faults, as `faults PLAN` lists them; none is a good board.");
     private static final Option LOG = Option.needed("--log", "FILE", "Where to write the log; a new file.");
@@ -33,7 +31,7 @@ final class SimulateCommand implements Command {
                     "buzzout simulate",
                     IN_SHORT,
                     "The program calls each key, and is told when nothing comes. The same seed gives the same log.")
-            .taking(PLAN)
+            .taking(LoadedPlan.PLAN)
             .with(Common.OPTIONS)
             .with(CODES, LOG, UNIT, STARTED, SeedOption.SEED, FREE, READ_THROUGH);
 
@@ -51,7 +49,7 @@ final class SimulateCommand implements Command {
     SimulateCommand(Surroundings surroundings, Given given) throws Misuse {
         this.surroundings = surroundings;
         common = Common.of(given);
-        file = given.word(PLAN);
+        file = given.word(LoadedPlan.PLAN);
         codes = given.values(CODES);
         log = given.value(LOG).orElseThrow();
         unit = given.value(UNIT);

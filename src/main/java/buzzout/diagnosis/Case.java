@@ -13,7 +13,7 @@ final class Case {
     private Searched searched = new Searched();
 
     Case(Plan plan, Priors priors) {
-        this(new Forecasts(new Charges(plan, priors)));
+        this(new Forecasts(plan, priors));
     }
 
     Case(Forecasts forecasts) {

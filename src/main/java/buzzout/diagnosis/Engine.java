@@ -59,7 +59,7 @@ public final class Engine {
     }
 
     Engine(Plan plan, Priors priors, int mostBranches) {
-        this(new Forecasts(new Charges(plan, priors)), mostBranches);
+        this(new Forecasts(plan, priors), mostBranches);
     }
 
     /** One that shares its forecasts with others, of which only one weighs at a time. */

@@ -22,7 +22,7 @@ public final class Engines {
         }
         Forecasts forecasts = known.filter(each -> each.charges().plan().equals(plan))
                 .filter(each -> each.readings().count() < MOST_READINGS)
-                .orElseGet(() -> new Forecasts(new Charges(plan, Priors.of(plan))));
+                .orElseGet(() -> new Forecasts(plan, Priors.of(plan)));
         known = Optional.of(forecasts);
         return new Engine(forecasts).weigh(evidence);
     }

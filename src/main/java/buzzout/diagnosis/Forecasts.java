@@ -4,6 +4,7 @@ import buzzout.circuit.Circuit;
 import buzzout.circuit.Reading;
 import buzzout.plan.Joint;
 import buzzout.plan.Key;
+import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
@@ -35,8 +36,8 @@ final class Forecasts {
         static final Single UNKNOWN = new Single(Forecast.of(0, new int[0]), new BitSet());
     }
 
-    Forecasts(Charges charges) {
-        this.charges = charges;
+    Forecasts(Plan plan, Priors priors) {
+        charges = new Charges(plan, priors);
         boards = new Boards(charges);
         keys = charges.plan().keys();
         sound = afresh();

@@ -21,8 +21,8 @@ import org.objectweb.asm.tree.MethodNode;
 
 /**
  * Links what a program otherwise links while it starts: for each lambda, and for the equality of each kind of record, Java
- * makes a class when it first comes to it, which takes a tenth of the time of loading one that is there. The jar is made
- * of classes that went through here; the tests run on those that the compiler wrote.
+ * makes a class when it first comes to it, which takes ten times as long as loading one that is there. The jar is made of
+ * classes that went through here; the unit tests run on those that the compiler wrote.
  */
 public final class LinkAhead {
     private final Map<String, ClassNode> classes = new TreeMap<>();

@@ -33,7 +33,6 @@ final class RecordMethods {
     /** Replaces the whole method: it is nothing but this call. */
     static void make(ClassNode owner, MethodNode method, InvokeDynamicInsnNode call) {
         method.instructions.clear();
-        method.localVariables = null;
         RecordMethods methods = new RecordMethods(owner, method, call);
         if (call.name.equals("equals")) {
             methods.addEquals();
