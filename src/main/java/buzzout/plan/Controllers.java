@@ -2,12 +2,11 @@ package buzzout.plan;
 
 import buzzout.plan.Controller.PullUp;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * The microcontrollers that can be a probe.
@@ -81,22 +80,37 @@ public final class Controllers {
 
     /** The controller of a name, in capitals or not. */
     public static Optional<Controller> named(String name) {
-        return ALL.stream().filter(each -> each.name().equalsIgnoreCase(name)).findFirst();
+        for (Controller each : ALL) {
+            if (each.name().equalsIgnoreCase(name)) {
+                return Optional.of(each);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The name of a controller that was probably meant. */
     public static Optional<String> nearest(String name) {
-        return Nearest.to(name, ALL.stream().map(Controller::name).toList());
+        return Nearest.to(name, names());
+    }
+
+    static List<String> names() {
+        return ALL.stream().map(Controller::name).toList();
     }
 
     /** Reads ranges such as {@code B0-7 C6}. */
     private static List<String> pins(String ranges) {
         List<String> pins = new ArrayList<>();
         for (String range : ranges.split(" ", -1)) {
-            String port = range.replaceAll("[0-9].*", "");
-            String[] ends = range.substring(port.length()).split("-", -1);
-            IntStream.rangeClosed(Integer.parseInt(ends[0]), Integer.parseInt(ends[ends.length - 1]))
-                    .forEach(number -> pins.add(port + number));
+            int digits = 0;
+            while (!Character.isDigit(range.charAt(digits))) {
+                digits++;
+            }
+            String port = range.substring(0, digits);
+            String[] ends = range.substring(digits).split("-", -1);
+            int last = Integer.parseInt(ends[ends.length - 1]);
+            for (int number = Integer.parseInt(ends[0]); number <= last; number++) {
+                pins.add(port + number);
+            }
         }
         return pins;
     }
@@ -108,8 +122,11 @@ public final class Controllers {
     }
 
     private static Map<String, Integer> channels(String pairs) {
-        return List.of(pairs.split(" ", -1)).stream()
-                .map(pair -> pair.split("=", -1))
-                .collect(Collectors.toMap(pair -> pair[0], pair -> Integer.valueOf(pair[1])));
+        Map<String, Integer> channels = new HashMap<>();
+        for (String pair : pairs.split(" ", -1)) {
+            String[] sides = pair.split("=", -1);
+            channels.put(sides[0], Integer.valueOf(sides[1]));
+        }
+        return channels;
     }
 }

@@ -1,5 +1,6 @@
 package buzzout.plan;
 
+import buzzout.toml.Spot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

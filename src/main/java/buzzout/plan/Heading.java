@@ -2,7 +2,6 @@ package buzzout.plan;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What the file says about the board as a whole, above its nets. */
 record Heading(
@@ -46,21 +45,24 @@ record Heading(
         if (name.codePointCount(0, name.length()) > LONGEST_NAME) {
             return Optional.of("is longer than " + LONGEST_NAME + " characters; shorten it");
         }
-        if (!name.codePoints().allMatch(point -> point == ' ' || Visible.prints(point))) {
+        if (!Visible.prints(name.replace(" ", ""))) {
             return Optional.of(Visible.quoted(name) + " has a character that does not print; take it out");
         }
         return Optional.empty();
     }
 
     private static Optional<Controller> controller(Settings file, Problems problems) {
-        String known = Controllers.ALL.stream().map(Controller::name).collect(Collectors.joining(", "));
         if (!file.has("controller")) {
-            problems.lack(file.at(), "the plan has no controller; add one of " + known);
+            problems.lack(
+                    file.at(), "the plan has no controller; add one of " + String.join(", ", Controllers.names()));
         }
         Optional<Word> name = file.text("controller").map(Text::whole);
         Optional<Controller> controller = name.map(Word::text).flatMap(Controllers::named);
         if (name.isPresent() && controller.isEmpty()) {
-            problems.error(name.get().at(), "controller " + name.get().quoted() + " is not known; use one of " + known);
+            problems.error(
+                    name.get().at(),
+                    "controller " + name.get().quoted() + " is not known; use one of "
+                            + String.join(", ", Controllers.names()));
         }
         return controller;
     }

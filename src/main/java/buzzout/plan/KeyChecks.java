@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Checks that each key is on one row and one column, and alone where they cross. */
 final class KeyChecks {
@@ -76,10 +75,9 @@ final class KeyChecks {
     }
 
     private static Map<String, Seat> without(Map<String, Seat> these, Map<String, Seat> those) {
-        return these.entrySet().stream()
-                .filter(entry -> !those.containsKey(entry.getKey()))
-                .collect(Collectors.toMap(
-                        Map.Entry::getKey, Map.Entry::getValue, (one, other) -> one, LinkedHashMap::new));
+        Map<String, Seat> without = new LinkedHashMap<>(these);
+        without.keySet().removeAll(those.keySet());
+        return without;
     }
 
     private void crossings(Map<String, Seat> rows, Map<String, Seat> columns) {

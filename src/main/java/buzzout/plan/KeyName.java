@@ -20,7 +20,7 @@ final class KeyName {
         if (name.contains(" ")) {
             return Optional.of("has a space in it; take it out");
         }
-        if (!name.codePoints().allMatch(Visible::prints)) {
+        if (!Visible.prints(name)) {
             return Optional.of("has a character that does not print; take it out");
         }
         return Optional.empty();

@@ -1,5 +1,6 @@
 package buzzout.plan;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +33,7 @@ final class LayoutReader {
         Optional<Settings> known = layout.map(table -> table.known("lines", "widths", "gaps"));
         List<List<Word>> lines = known.filter(table -> table.has("lines"))
                 .map(table -> reader.lines(table))
-                .orElseGet(() -> rows.stream().map(NetDraft::joints).toList());
+                .orElseGet(() -> likeRows(rows));
         Map<String, Double> widths = known.flatMap(table -> table.table("widths", "a table, such as { Space = 2 }"))
                 .map(table -> reader.sizes(table, "width", NARROWEST))
                 .orElse(Map.of());
@@ -42,8 +43,15 @@ final class LayoutReader {
         return places(lines, widths, gaps);
     }
 
+    private static List<List<Word>> likeRows(List<NetDraft> rows) {
+        List<List<Word>> lines = new ArrayList<>();
+        rows.forEach(row -> lines.add(row.joints()));
+        return lines;
+    }
+
     private List<List<Word>> lines(Settings layout) {
-        List<List<Word>> lines = layout.texts("lines").stream().map(Text::words).toList();
+        List<List<Word>> lines = new ArrayList<>();
+        layout.texts("lines").forEach(line -> lines.add(line.words()));
         if (lines.size() > MOST_LINES) {
             problems.unread(
                     layout.at("lines"), "the layout has " + lines.size() + " lines; leave " + MOST_LINES + " at most");

@@ -1,5 +1,6 @@
 package buzzout.plan;
 
+import buzzout.toml.Spot;
 import java.util.List;
 import java.util.Optional;
 

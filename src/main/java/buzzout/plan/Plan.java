@@ -1,9 +1,12 @@
 package buzzout.plan;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * What the board should be.
@@ -57,15 +60,31 @@ public record Plan(
     }
 
     public List<Net> nets(NetKind kind) {
-        return nets.stream().filter(net -> net.kind() == kind).toList();
+        List<Net> ofKind = new ArrayList<>();
+        for (Net net : nets) {
+            if (net.kind() == kind) {
+                ofKind.add(net);
+            }
+        }
+        return ofKind;
     }
 
     public Optional<Key> key(String name) {
-        return keys.stream().filter(key -> key.name().equals(name)).findFirst();
+        for (Key key : keys) {
+            if (key.name().equals(name)) {
+                return Optional.of(key);
+            }
+        }
+        return Optional.empty();
     }
 
     public Optional<Net> net(String name) {
-        return nets.stream().filter(net -> net.name().equals(name)).findFirst();
+        for (Net net : nets) {
+            if (net.name().equals(name)) {
+                return Optional.of(net);
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -73,17 +92,33 @@ public record Plan(
      * only keys, places and pins mean anything.
      */
     public boolean isMadeUp() {
-        return nets.stream().allMatch(net -> net.name().equals(net.pin()));
+        for (Net net : nets) {
+            if (!net.name().equals(net.pin())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     public int indexOf(Net net) {
         return nets.indexOf(net);
     }
 
+    /** The indices of all nets. */
+    public Set<Integer> netIndices() {
+        Set<Integer> indices = new HashSet<>();
+        for (int net = 0; net < nets.size(); net++) {
+            indices.add(net);
+        }
+        return indices;
+    }
+
     /** The pins in the order sent to the probe: one for each net, then the spare pin. */
     public List<String> pins() {
-        return java.util.stream.Stream.concat(nets.stream().map(Net::pin), sparePin.stream())
-                .toList();
+        List<String> pins = new ArrayList<>();
+        nets.forEach(net -> pins.add(net.pin()));
+        sparePin.ifPresent(pins::add);
+        return pins;
     }
 
     /** The place of the spare pin in {@link #pins()}, where there is one. */

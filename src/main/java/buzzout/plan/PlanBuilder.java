@@ -36,18 +36,20 @@ final class PlanBuilder {
     private static List<Net> nets(List<NetDraft> drafts, List<Key> keys) {
         Map<String, Integer> keyOf = new HashMap<>();
         keys.forEach(key -> keyOf.put(key.name(), key.index()));
-        return drafts.stream()
-                .map(draft -> new Net(
-                        draft.name(),
-                        draft.kind(),
-                        draft.pin().orElseThrow().text(),
-                        draft.joints().stream()
-                                .map(joint -> indexOf(keyOf, joint.text()))
-                                .toList(),
-                        draft.links(),
-                        draft.leadJoint(),
-                        draft.colour()))
-                .toList();
+        List<Net> nets = new ArrayList<>();
+        for (NetDraft draft : drafts) {
+            List<Integer> joints = new ArrayList<>();
+            draft.joints().forEach(joint -> joints.add(indexOf(keyOf, joint.text())));
+            nets.add(new Net(
+                    draft.name(),
+                    draft.kind(),
+                    draft.pin().orElseThrow().text(),
+                    joints,
+                    draft.links(),
+                    draft.leadJoint(),
+                    draft.colour()));
+        }
+        return nets;
     }
 
     private static Map<String, Integer> netOf(List<NetDraft> nets, NetKind kind) {

@@ -1,13 +1,12 @@
 package buzzout.plan;
 
+import buzzout.toml.Spot;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Reads a plan from its TOML text, and tells of everything that is wrong with it. */
 public final class PlanReader {
@@ -50,16 +49,15 @@ public final class PlanReader {
         Heading heading = Heading.read(file, problems);
         List<NetDraft> rows = readNets(file, "rows", NetKind.ROW);
         List<NetDraft> columns = readNets(file, "columns", NetKind.COLUMN);
-        List<NetDraft> nets = Stream.concat(rows.stream(), columns.stream()).toList();
+        List<NetDraft> nets = new ArrayList<>(rows);
+        nets.addAll(columns);
         PinChecks.check(nets, heading.spare(), heading.controller(), problems);
         if (!checkCounts(nets)) {
             return Optional.empty();
         }
         KeyChecks.check(nets, problems);
-        Set<String> keys = nets.stream()
-                .flatMap(net -> net.joints().stream())
-                .map(Word::text)
-                .collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<String> keys = new LinkedHashSet<>();
+        nets.forEach(net -> net.joints().forEach(joint -> keys.add(joint.text())));
         Map<String, Place> places = LayoutReader.read(file.table("layout", "a table, [layout]"), rows, keys, problems);
         Map<String, Double> priors = PriorsReader.read(file.table("priors", "a table, [priors]"), problems);
         return problems.haveErrors() ? Optional.empty() : Optional.of(PlanBuilder.plan(heading, nets, places, priors));
@@ -101,7 +99,10 @@ public final class PlanReader {
                     "the plan has " + nets.size() + " rows and columns; " + Plan.MOST_NETS
                             + " is the most, so split the board");
         }
-        int joints = nets.stream().mapToInt(net -> net.joints().size()).sum();
+        int joints = 0;
+        for (NetDraft net : nets) {
+            joints += net.joints().size();
+        }
         if (joints > 2 * MOST_KEYS) {
             problems.error(Spot.START, "the plan has more than " + MOST_KEYS + " keys; split the board");
         }

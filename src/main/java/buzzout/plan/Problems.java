@@ -1,9 +1,9 @@
 package buzzout.plan;
 
 import buzzout.plan.Problem.Severity;
+import buzzout.toml.Spot;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -57,7 +57,7 @@ final class Problems {
     }
 
     boolean haveErrors() {
-        return sorted().stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
+        return holdError(found) || (allRead && holdError(lacks));
     }
 
     List<Problem> sorted() {
@@ -65,7 +65,22 @@ final class Problems {
         if (allRead) {
             all.addAll(lacks);
         }
-        all.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
+        all.sort(Problems::inOrderOfFile);
         return List.copyOf(all);
+    }
+
+    private static boolean holdError(List<Problem> problems) {
+        for (Problem problem : problems) {
+            if (problem.severity() == Severity.ERROR) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static int inOrderOfFile(Problem one, Problem other) {
+        return one.line() == other.line()
+                ? Integer.compare(one.column(), other.column())
+                : Integer.compare(one.line(), other.line());
     }
 }

@@ -1,5 +1,6 @@
 package buzzout.plan;
 
+import buzzout.toml.Spot;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,15 +21,21 @@ record Text(String value, List<Spot> spots, Spot at) {
     /** Its words, which white space of any kind parts. */
     List<Word> words() {
         List<Word> words = new ArrayList<>();
-        int[] points = value.codePoints().toArray();
+        StringBuilder word = new StringBuilder();
         int start = 0;
-        for (int i = 0; i <= points.length; i++) {
-            if (i == points.length || isSpace(points[i])) {
-                if (i > start) {
-                    words.add(new Word(new String(points, start, i - start), spots.get(start)));
-                }
-                start = i + 1;
+        for (int i = 0, at = 0; i < spots.size(); i++) {
+            int point = value.codePointAt(at);
+            at += Character.charCount(point);
+            if (!isSpace(point)) {
+                start = word.isEmpty() ? i : start;
+                word.appendCodePoint(point);
+            } else if (!word.isEmpty()) {
+                words.add(new Word(word.toString(), spots.get(start)));
+                word.setLength(0);
             }
+        }
+        if (!word.isEmpty()) {
+            words.add(new Word(word.toString(), spots.get(start)));
         }
         return words;
     }

@@ -10,6 +10,9 @@ final class Visible {
 
     /** What does not print becomes a backslash, a u and its code point in hexadecimal. */
     static String of(String text) {
+        if (prints(text)) {
+            return text;
+        }
         StringBuilder shown = new StringBuilder();
         text.codePoints().forEach(point -> {
             if (prints(point) || point == ' ') {
@@ -27,6 +30,16 @@ final class Visible {
             return '"' + of(text) + '"';
         }
         return '"' + of(text.substring(0, text.offsetByCodePoints(0, MOST_SHOWN))) + "...\"";
+    }
+
+    /** Whether each code point leaves a mark of its own. */
+    static boolean prints(String text) {
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            if (!prints(text.codePointAt(i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether a code point leaves a mark of its own. */

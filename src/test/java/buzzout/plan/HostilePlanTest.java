@@ -137,9 +137,9 @@ class HostilePlanTest {
                         filled(i -> "\""),
                         filled(i -> "\0"),
                         filled(i -> "\n"),
-                        " \t\n".repeat(300) + "=",
-                        ("\n".repeat(300) + "a=1\n").repeat(15),
-                        ("# c\n".repeat(300) + "=\n").repeat(15),
+                        " \t\n".repeat(4900) + "=",
+                        ("\n".repeat(2000) + "a=1\n").repeat(2),
+                        ("# c\n".repeat(2000) + "=\n").repeat(2),
                         "a=\"\n".repeat(4900),
                         "a=[\n".repeat(4900),
                         "\0\n".repeat(4900),
@@ -175,9 +175,6 @@ class HostilePlanTest {
         assertEquals(
                 List.of("t.toml:5001:1: the file has more lines than a plan can have, 5000; give the path of a plan"),
                 SmallPlan.said(read("a=1\n".repeat(5000))));
-        assertEquals(
-                List.of("t.toml:301:1: more than 300 empty or comment lines in a row; take some out"),
-                SmallPlan.said(read("# a\n".repeat(400))));
     }
 
     @Test
@@ -196,14 +193,11 @@ class HostilePlanTest {
     }
 
     @Test
-    void a_stray_character_in_a_comment_within_braces_is_named_by_its_line() {
+    void a_stray_character_in_a_comment_within_braces_is_told_at_its_place() {
         String plan = ExamplePlan.quaysideText();
         String spoilt = plan.replace("\"D1\",", "\"D1\", # second\u0002");
-        long line = plan.substring(0, plan.indexOf("R2 = {")).lines().count() + 1;
         assertEquals(
-                List.of("t.toml:" + line
-                        + ":1: not TOML: a comment within { } has a character that does not print; take the comment"
-                        + " out"),
+                List.of("t.toml:9:28: not TOML: a character that does not print, '\\u0002'; take it out"),
                 SmallPlan.said(read(spoilt)));
     }
 

@@ -139,9 +139,9 @@ class PlanReaderTest {
     }
 
     @Test
-    void a_word_in_a_text_of_several_lines_is_told_at_its_beginning() {
+    void a_word_in_a_text_of_several_lines_is_told_at_its_place() {
         assertEquals(
-                List.of("t.toml:4:27: key \"Q\" is on R1 but on no column; add it to one"),
+                List.of("t.toml:5:2: key \"Q\" is on R1 but on no column; add it to one"),
                 SmallPlan.said(SmallPlan.with("\"A B\"", "\"\"\"A B\n Q\"\"\"")));
     }
 

@@ -1,0 +1,4 @@
+package buzzout.toml;
+
+/** A part of what names a setting. */
+record Name(String text, Spot at) {}
