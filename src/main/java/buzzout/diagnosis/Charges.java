@@ -7,7 +7,6 @@ import buzzout.circuit.Part;
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -53,10 +52,13 @@ final class Charges {
     Charges(Plan plan, Priors priors) {
         this.plan = plan;
         faults = Catalogue.of(plan);
-        logOdds = faults.stream()
-                .mapToDouble(fault -> priors.logOdds(fault.kind()))
-                .toArray();
-        likeliestLogOdds = Arrays.stream(logOdds).max().orElse(0);
+        logOdds = new double[faults.size()];
+        double likeliest = faults.isEmpty() ? 0 : Double.NEGATIVE_INFINITY;
+        for (int number = 0; number < logOdds.length; number++) {
+            logOdds[number] = priors.logOdds(faults.get(number).kind());
+            likeliest = Math.max(likeliest, logOdds[number]);
+        }
+        likeliestLogOdds = likeliest;
         nets = new long[faults.size()];
         for (Net net : plan.nets()) {
             onNet.add(new BitSet());
@@ -127,7 +129,11 @@ final class Charges {
     }
 
     double logOdds(BitSet charged) {
-        return charged.stream().mapToDouble(this::logOdds).sum();
+        double sum = 0;
+        for (int number = charged.nextSetBit(0); number >= 0; number = charged.nextSetBit(number + 1)) {
+            sum += logOdds[number];
+        }
+        return sum;
     }
 
     List<Fault> faults(BitSet charged) {
@@ -241,14 +247,15 @@ final class Charges {
     /** How many of these faults sit in keys of one net, at most. */
     int mostInKeysOfOneNet(BitSet charged) {
         int[] count = new int[Long.SIZE];
+        int most = 0;
         for (int number = charged.nextSetBit(0); number >= 0; number = charged.nextSetBit(number + 1)) {
             if (inOneKey.get(number)) {
                 for (long left = nets[number]; left != 0; left &= left - 1) {
-                    count[Long.numberOfTrailingZeros(left)]++;
+                    most = Math.max(most, ++count[Long.numberOfTrailingZeros(left)]);
                 }
             }
         }
-        return Arrays.stream(count).max().orElse(0);
+        return most;
     }
 
     /** Faults that sit on any of these nets and in no single key. */

@@ -22,8 +22,7 @@ final class Disguise {
     static Hypothesis best(Case board, Hypothesis start, Set<Term> alike) {
         BitSet candidates = board.charges().onNets(netsInMost(board, alike));
         candidates.andNot(board.charges().loose());
-        Tolerance any =
-                new Tolerance(board.costs(start), Set.of(), board.plan().keys().size());
+        Tolerance any = new Tolerance(board, board.costs(start), Set.of());
         Weights weights = board.weights(start.forecast());
         Change change = new Change();
         Hypothesis best = start;

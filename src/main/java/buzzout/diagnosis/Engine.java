@@ -35,7 +35,8 @@ public final class Engine {
     private static final String CUT_SHORT =
             "So much of what came contradicts the rest that the search for explanations was"
                     + " cut short; there may be a better one.";
-    private static final Comparator<Map.Entry<Term, Double>> HEAVIEST_FIRST = Map.Entry.comparingByValue();
+    private static final Comparator<Map.Entry<Term, Double>> HEAVIEST_FIRST =
+            (one, other) -> Double.compare(one.getValue(), other.getValue());
 
     private final Case board;
     private final int mostBranches;
@@ -202,7 +203,8 @@ public final class Engine {
             List<Strand> found = new ArrayList<>();
             Hypothesis better = best;
             boolean rough = first.rough();
-            for (int fault : best.charged().stream().toArray()) {
+            BitSet charged = best.charged();
+            for (int fault = charged.nextSetBit(0); fault >= 0; fault = charged.nextSetBit(fault + 1)) {
                 Strand strand = strand(known, before, best, fault, effort);
                 Hypothesis instead =
                         effort.thorough() ? thinnest(strand) : strand.result().best();
@@ -234,20 +236,25 @@ public final class Engine {
         BitSet added = minus(now.charged(), before);
         BitSet gone = minus(before, now.charged());
         boolean goodEnough = !effort.thorough() || (!rough && isApart(before, now, fault));
-        return known.stream()
-                .filter(strand -> goodEnough && strand.fault() == fault)
-                .findFirst()
-                .map(strand -> strand.beside(board, now, added, gone))
-                .filter(strand -> !strand.result().weighed().isEmpty())
-                .orElseGet(() -> Strand.of(board, now, fault, effort));
+        for (Strand strand : known) {
+            if (goodEnough && strand.fault() == fault) {
+                Strand beside = strand.beside(board, now, added, gone);
+                return beside.result().weighed().isEmpty() ? Strand.of(board, now, fault, effort) : beside;
+            }
+        }
+        return Strand.of(board, now, fault, effort);
     }
 
     /** Whether nothing is gone since, and all that was added sits on other nets than this fault. */
     private boolean isApart(BitSet before, Hypothesis now, int fault) {
         long nets = board.charges().nets(fault);
-        return minus(before, now.charged()).isEmpty()
-                && minus(now.charged(), before).stream()
-                        .allMatch(other -> (board.charges().nets(other) & nets) == 0);
+        BitSet added = minus(now.charged(), before);
+        for (int other = added.nextSetBit(0); other >= 0; other = added.nextSetBit(other + 1)) {
+            if ((board.charges().nets(other) & nets) != 0) {
+                return false;
+            }
+        }
+        return minus(before, now.charged()).isEmpty();
     }
 
     private static BitSet minus(BitSet faults, BitSet others) {
@@ -261,14 +268,15 @@ public final class Engine {
         return strand.result().weighed().stream()
                 .limit(MOST_THINNED)
                 .map(this::thinned)
-                .max(Comparator.comparingDouble(Hypothesis::score))
+                .max(Hypothesis.BY_SCORE)
                 .orElseThrow();
     }
 
     /** Without the faults that do not pay for themselves. */
     private Hypothesis thinned(Hypothesis start) {
         Hypothesis thin = start;
-        for (int fault : start.charged().stream().toArray()) {
+        BitSet charged = start.charged();
+        for (int fault = charged.nextSetBit(0); fault >= 0; fault = charged.nextSetBit(fault + 1)) {
             Hypothesis without = board.without(thin, fault);
             if (without.score() >= thin.score()) {
                 thin = without;
@@ -410,10 +418,7 @@ public final class Engine {
         Hypothesis sofar = start;
         Set<Term> slips = new HashSet<>();
         while (true) {
-            Optional<Term> owed = board.costs(sofar).entrySet().stream()
-                    .filter(cost -> cost.getValue() < Slips.REPEAT && !slips.contains(cost.getKey()))
-                    .min(order)
-                    .map(Map.Entry::getKey);
+            Optional<Term> owed = firstOwed(board.costs(sofar), slips, order);
             if (owed.isEmpty()
                     || sofar.logPrior() < toBeat
                     || effort.isOverdue().getAsBoolean()) {
@@ -426,6 +431,19 @@ public final class Engine {
                 sofar = found;
             }
         }
+    }
+
+    private static Optional<Term> firstOwed(
+            Map<Term, Double> costs, Set<Term> slips, Comparator<Map.Entry<Term, Double>> order) {
+        Optional<Map.Entry<Term, Double>> first = Optional.empty();
+        for (Map.Entry<Term, Double> cost : costs.entrySet()) {
+            if (cost.getValue() < Slips.REPEAT
+                    && !slips.contains(cost.getKey())
+                    && (first.isEmpty() || order.compare(cost, first.get()) < 0)) {
+                first = Optional.of(cost);
+            }
+        }
+        return first.map(Map.Entry::getKey);
     }
 
     /** Of a term explained alone, with those on its row, and with those on its column: whatever explains best. */

@@ -32,8 +32,7 @@ public final class Exhaustive {
     private Exhaustive(Case board, int mostFaults) {
         this.board = board;
         this.mostFaults = mostFaults;
-        nothing =
-                new Tolerance(Map.of(), java.util.Set.of(), board.plan().keys().size());
+        nothing = new Tolerance(board, Map.of(), java.util.Set.of());
         weightOf = new double[board.charges().count()];
         best = board.weigh(new BitSet());
         weigh(best, 0);

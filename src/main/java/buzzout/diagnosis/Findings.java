@@ -61,10 +61,12 @@ final class Findings {
                 otherwise.add(suspect);
             }
         });
-        Comparator<Suspect> order = Comparator.<Suspect>comparingDouble(
-                        suspect -> Math.rint(suspect.probability() / TIE))
-                .reversed()
-                .thenComparing(suspect -> suspect.fault().code(board.charges().plan()));
+        Comparator<Suspect> order = (one, other) -> {
+            int likelier = Double.compare(Math.rint(other.probability() / TIE), Math.rint(one.probability() / TIE));
+            return likelier != 0
+                    ? likelier
+                    : one.fault().code(board.plan()).compareTo(other.fault().code(board.plan()));
+        };
         suspects.sort(order);
         otherwise.sort(order);
         double probability = exhaustive

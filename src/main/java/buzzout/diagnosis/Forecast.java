@@ -1,5 +1,7 @@
 package buzzout.diagnosis;
 
+import java.util.Arrays;
+
 /** What a board with certain faults would show, as numbers of readings. */
 final class Forecast {
     private final int quiet;
@@ -23,6 +25,12 @@ final class Forecast {
     /** What a key's press adds to the quiet sweep; trials follow the keys. */
     int answer(int asked) {
         return answers[asked];
+    }
+
+    /** The first key or trial from one on of which another forecast says otherwise; {@link #asked} where none is left. */
+    int differing(Forecast other, int from) {
+        int at = Arrays.mismatch(answers, from, answers.length, other.answers, from, answers.length);
+        return at < 0 ? answers.length : from + at;
     }
 
     /** How many keys and trials there are. */

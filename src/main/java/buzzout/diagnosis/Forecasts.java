@@ -105,12 +105,15 @@ final class Forecasts {
 
     /** The forecast of a board with these faults, whose forecast is at hand, and one more. */
     Forecast with(BitSet charged, Forecast forecast, int number) {
+        return with(charged, forecast, number, new SetOfFaults(charged, number));
+    }
+
+    /** @param name what all of them are remembered by */
+    Forecast with(BitSet charged, Forecast forecast, int number, SetOfFaults name) {
         if (charged.isEmpty()) {
             return single(number).forecast();
         }
         // Searches meet the same sets again and again, whatever was pressed meanwhile.
-        BitSet both = SetOfFaults.with(charged, number);
-        SetOfFaults name = new SetOfFaults(both);
         Forecast known = made.get(name);
         if (known != null) {
             return known;
@@ -118,6 +121,7 @@ final class Forecasts {
         if (made.size() * (long) forecast.asked() >= MOST_REMEMBERED) {
             made.clear();
         }
+        BitSet both = SetOfFaults.with(charged, number);
         Forecast fresh = charges.loops(charged, number) ? whole(both) : joined(charged, forecast, number, both);
         made.put(name, fresh);
         return fresh;

@@ -1,6 +1,7 @@
 package buzzout.diagnosis;
 
 import java.util.BitSet;
+import java.util.Comparator;
 
 /**
  * A set of charged faults, weighed.
@@ -10,6 +11,8 @@ import java.util.BitSet;
  * @param logLikelihood the sum of the costs of all terms
  */
 record Hypothesis(BitSet charged, double logPrior, Forecast forecast, double logLikelihood) {
+    static final Comparator<Hypothesis> BY_SCORE = (one, other) -> Double.compare(one.score(), other.score());
+
     /** The logarithm of its weight against a faultless board that explains everything. */
     double score() {
         return logPrior + logLikelihood;

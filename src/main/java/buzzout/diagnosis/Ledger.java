@@ -35,6 +35,9 @@ final class Ledger {
     private final List<Tally> read = new ArrayList<>();
 
     private final List<Tally> flexed = new ArrayList<>();
+    /** All of these for each key and trial, as they are most often asked for. */
+    private final List<Slipped> slipped = new ArrayList<>();
+
     private final BitSet named = new BitSet();
     private final Counts came = new Counts();
     private final BitSet cameAtAll = new BitSet();
@@ -87,6 +90,17 @@ final class Ledger {
         }
         quiet = off;
         everyKey = every;
+        for (int asked = 0; asked < meant.size(); asked++) {
+            Slipped slips = new Slipped();
+            if (asked < keys) {
+                slips.add(meant.get(asked), Slips.NO_PRESS, Slips.OTHER_ANSWER);
+                slips.add(read.get(asked), Slips.SKIPPED, Slips.NEIGHBOUR);
+                slips.add(flexed.get(asked), Slips.LET_GO, Slips.LET_GO);
+            } else {
+                slips.add(meant.get(asked), Slips.TRIAL_SPOILT, Slips.TRIAL_SPOILT);
+            }
+            slipped.add(slips);
+        }
     }
 
     /** Pairs with the spare pin count in touches only. */
@@ -188,7 +202,9 @@ final class Ledger {
 
     /** What the presses of a key, or the outcomes of a trial, cost where this is forecast. */
     double askedCost(int asked, int forecast) {
-        return askedCost(asked, forecast, 1);
+        return readings.isVague(forecast)
+                ? askedCost(asked, forecast, 1)
+                : slipped.get(asked).cost(forecast);
     }
 
     /** The part of {@link #askedCost} that is no slip: answers that a doubtful forecast agrees with. */

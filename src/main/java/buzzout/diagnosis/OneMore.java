@@ -1,7 +1,6 @@
 package buzzout.diagnosis;
 
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -23,7 +22,7 @@ final class OneMore {
                 .filter(fault -> charges.logOdds(fault) > costs && charges.canJoin(start.charged(), fault))
                 .mapToObj(fault -> board.with(start, fault))
                 .filter(more -> more.score() > start.score() + 1e-9)
-                .max(Comparator.comparingDouble(Hypothesis::score))
+                .max(Hypothesis.BY_SCORE)
                 .orElse(start);
     }
 
@@ -33,7 +32,7 @@ final class OneMore {
         return IntStream.range(0, board.charges().count())
                 .filter(board.charges()::tiesNets)
                 .mapToObj(fault -> board.with(nothing, fault))
-                .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
+                .sorted(Hypothesis.BY_SCORE.reversed())
                 .limit(most)
                 .toList();
     }

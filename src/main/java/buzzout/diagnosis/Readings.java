@@ -3,6 +3,7 @@ package buzzout.diagnosis;
 import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ final class Readings {
 
     private final Map<Reading, Integer> numbers = new HashMap<>();
     private final List<Reading> readings = new ArrayList<>();
+    private boolean[] vague = new boolean[64];
 
     Readings() {
         number(Reading.NOTHING);
@@ -24,6 +26,10 @@ final class Readings {
             return known;
         }
         numbers.put(reading, readings.size());
+        if (readings.size() == vague.length) {
+            vague = Arrays.copyOf(vague, 2 * vague.length);
+        }
+        vague[readings.size()] = !reading.between().isEmpty();
         readings.add(reading);
         return readings.size() - 1;
     }
@@ -44,7 +50,7 @@ final class Readings {
 
     /** Whether this reading's level is doubtful somewhere. */
     boolean isVague(int number) {
-        return !readings.get(number).between().isEmpty();
+        return vague[number];
     }
 
     /** The pairs that may be low in both. */

@@ -1,7 +1,6 @@
 package buzzout.diagnosis;
 
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -21,7 +20,7 @@ final class Retied {
                 .filter(fault -> charges.tiesNets(fault) && (charges.nets(fault) & nets) != 0)
                 .boxed()
                 .flatMap(fault -> Stream.concat(inPlace(board, explanation, fault), inPair(board, explanation, fault)))
-                .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
+                .sorted(Hypothesis.BY_SCORE.reversed())
                 .limit(most)
                 .toList();
     }
@@ -50,7 +49,7 @@ final class Retied {
         return charges.onNets(charges.nets(fault)).stream()
                 .filter(other -> most + charges.logOdds(other) > 0 && charges.canJoin(tied.charged(), other))
                 .mapToObj(other -> board.with(tied, other))
-                .max(Comparator.comparingDouble(Hypothesis::score))
+                .max(Hypothesis.BY_SCORE)
                 .stream();
     }
 }

@@ -2,10 +2,10 @@ package buzzout.diagnosis;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
@@ -52,6 +52,8 @@ final class Search {
 
     private record Branch(Hypothesis hypothesis, double owed, double bound) {}
 
+    private static final int USUALLY_SEEN = 500;
+
     private final Case board;
     private final Hypothesis base;
     private final Set<Term> focus;
@@ -60,9 +62,9 @@ final class Search {
     private final Tolerance tolerance;
     private final double likeliest;
     private final List<Branch> weighed = new ArrayList<>();
-    private final Set<SetOfFaults> seen = new HashSet<>();
+    private final Set<SetOfFaults> seen = new HashSet<>(USUALLY_SEEN);
     private final PriorityQueue<Branch> open =
-            new PriorityQueue<>(Comparator.comparingDouble(Branch::bound).reversed());
+            new PriorityQueue<>((one, other) -> Double.compare(other.bound(), one.bound()));
     private double best = Double.NEGATIVE_INFINITY;
 
     private Search(Case board, Hypothesis base, Set<Term> focus, double logThreshold, BitSet barred) {
@@ -73,7 +75,7 @@ final class Search {
         this.barred = barred;
         likeliest = board.charges().likeliestLogOdds();
         Map<Term, Double> costs = board.costs(base);
-        tolerance = new Tolerance(costs, focus, board.plan().keys().size());
+        tolerance = new Tolerance(board, costs, focus);
         Branch first = new Branch(base, owed(costs), Double.POSITIVE_INFINITY);
         seen.add(new SetOfFaults(base.charged()));
         weighed.add(first);
@@ -84,9 +86,11 @@ final class Search {
     }
 
     private double owed(Map<Term, Double> costs) {
-        return costs.entrySet().stream()
-                .mapToDouble(cost -> tolerance.owed(cost.getKey(), cost.getValue()))
-                .sum();
+        double owed = 0;
+        for (Map.Entry<Term, Double> cost : costs.entrySet()) {
+            owed += tolerance.owed(cost.getKey(), cost.getValue());
+        }
+        return owed;
     }
 
     /** The best explanation of the focus. */
@@ -109,14 +113,21 @@ final class Search {
     }
 
     private Hypothesis withFewest() {
-        return weighed.stream()
-                .filter(branch -> branch.owed() < NOTHING_OWED)
-                .map(Branch::hypothesis)
-                .min(Comparator.<Hypothesis>comparingInt(
-                                found -> found.charged().cardinality())
-                        .thenComparing(
-                                Comparator.comparingDouble(Hypothesis::score).reversed()))
-                .orElse(base);
+        Hypothesis fewest = base;
+        boolean any = false;
+        for (Branch branch : weighed) {
+            Hypothesis found = branch.hypothesis();
+            if (branch.owed() < NOTHING_OWED && (!any || isBetterWithFewer(found, fewest))) {
+                fewest = found;
+                any = true;
+            }
+        }
+        return fewest;
+    }
+
+    private static boolean isBetterWithFewer(Hypothesis one, Hypothesis other) {
+        int more = one.charged().cardinality() - other.charged().cardinality();
+        return more < 0 || (more == 0 && one.score() > other.score());
     }
 
     /** Every explanation of the focus that is not far less probable than the best; one of them is known. */
@@ -148,7 +159,7 @@ final class Search {
         List<Hypothesis> kept = weighed.stream()
                 .map(Branch::hypothesis)
                 .filter(hypothesis -> hypothesis.score() >= best + LOG_THRESHOLD)
-                .sorted(Comparator.comparingDouble(Hypothesis::score).reversed())
+                .sorted(Hypothesis.BY_SCORE.reversed())
                 .toList();
         double left = open.stream()
                 .mapToDouble(branch -> Math.exp(branch.bound() - best))
@@ -176,8 +187,10 @@ final class Search {
         Weights weights = board.weights(hypothesis.forecast());
         Map<Term, Double> costs = weights.costs();
         Suspicion suspicion = Suspicion.of(board, hypothesis, heaviest(costs));
-        double forgiven =
-                -costs.values().stream().mapToDouble(Double::doubleValue).sum() - branch.owed();
+        double forgiven = -branch.owed();
+        for (double cost : costs.values()) {
+            forgiven -= cost;
+        }
         double cut = best + logThreshold;
         Change change = new Change();
         BitSet candidates = suspicion.candidates();
@@ -189,29 +202,39 @@ final class Search {
             if (bestCase < cut || !board.charges().canJoin(hypothesis.charged(), fault)) {
                 continue;
             }
-            BitSet charged = (BitSet) hypothesis.charged().clone();
-            charged.set(fault);
-            if (!seen.add(new SetOfFaults(charged))) {
+            SetOfFaults name = new SetOfFaults(hypothesis.charged(), fault);
+            if (!seen.add(name)) {
                 continue;
             }
-            Forecast forecast = board.forecasts().with(hypothesis.charged(), hypothesis.forecast(), fault);
+            Forecast forecast = board.forecasts().with(hypothesis.charged(), hypothesis.forecast(), fault, name);
             if (!suspicion.isEased(hypothesis.forecast(), forecast, fault)) {
                 continue;
             }
             weights.compare(forecast, tolerance, change);
             add(
-                    new Hypothesis(charged, prior, forecast, hypothesis.logLikelihood() + change.cost()),
+                    new Hypothesis(
+                            SetOfFaults.with(hypothesis.charged(), fault),
+                            prior,
+                            forecast,
+                            hypothesis.logLikelihood() + change.cost()),
                     branch.owed() + change.owed());
         }
     }
 
     /** The term that is owed most, those in focus first. */
     private Term heaviest(Map<Term, Double> costs) {
-        return costs.entrySet().stream()
-                .filter(cost -> tolerance.owed(cost.getKey(), cost.getValue()) > NOTHING_OWED)
-                .min(Comparator.<Map.Entry<Term, Double>>comparingInt(cost -> focus.contains(cost.getKey()) ? 0 : 1)
-                        .thenComparing(Map.Entry.comparingByValue()))
-                .orElseThrow()
-                .getKey();
+        Optional<Map.Entry<Term, Double>> heaviest = Optional.empty();
+        for (Map.Entry<Term, Double> cost : costs.entrySet()) {
+            if (tolerance.owed(cost.getKey(), cost.getValue()) > NOTHING_OWED
+                    && (heaviest.isEmpty() || isHeavier(cost, heaviest.get()))) {
+                heaviest = Optional.of(cost);
+            }
+        }
+        return heaviest.orElseThrow().getKey();
+    }
+
+    private boolean isHeavier(Map.Entry<Term, Double> one, Map.Entry<Term, Double> other) {
+        boolean inFocus = focus.contains(one.getKey());
+        return inFocus == focus.contains(other.getKey()) ? one.getValue() < other.getValue() : inFocus;
     }
 }

@@ -11,12 +11,28 @@ final class SetOfFaults {
     private final int hash;
 
     SetOfFaults(BitSet numbers) {
-        words = numbers.toLongArray();
+        this(numbers.toLongArray());
+    }
+
+    /** These and one more. */
+    SetOfFaults(BitSet numbers, int more) {
+        this(added(numbers.toLongArray(), more));
+    }
+
+    private SetOfFaults(long[] numbers) {
+        words = numbers;
         long mixed = words.length;
         for (long word : words) {
             mixed = Long.rotateLeft((mixed ^ word) * GOLDEN, 29);
         }
         hash = Long.hashCode(mixed * GOLDEN);
+    }
+
+    private static long[] added(long[] words, int more) {
+        int place = more / Long.SIZE;
+        long[] all = place < words.length ? words : Arrays.copyOf(words, place + 1);
+        all[place] |= 1L << more;
+        return all;
     }
 
     static BitSet with(BitSet faults, int more) {

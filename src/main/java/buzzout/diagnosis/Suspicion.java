@@ -84,13 +84,12 @@ final class Suspicion {
     }
 
     private boolean comesNearer(Forecast before, Forecast after, int wanted, boolean atOnce) {
-        for (int key = 0; key < board.plan().keys().size(); key++) {
-            int was = before.answer(key);
+        int keys = board.plan().keys().size();
+        for (int key = before.differing(after, 0); key < keys; key = before.differing(after, key + 1)) {
             int is = after.answer(key);
-            boolean concerned = board.readings().chance(was, wanted) > 0
+            if (board.readings().chance(before.answer(key), wanted) > 0
                     || board.readings().chance(is, wanted) > 0
-                    || (!atOnce && !board.readings().common(is, wanted).isEmpty());
-            if (was != is && concerned) {
+                    || (!atOnce && !board.readings().common(is, wanted).isEmpty())) {
                 return true;
             }
         }

@@ -8,14 +8,19 @@ final class Tolerance {
     private final Map<Term, Double> costs;
     private final double ofQuiet;
     private final double[] ofKey;
+    private final double[] ofTrial;
 
-    Tolerance(Map<Term, Double> baseCosts, Set<Term> focus, int keys) {
+    Tolerance(Case board, Map<Term, Double> baseCosts, Set<Term> focus) {
         costs = new java.util.HashMap<>(baseCosts);
         costs.keySet().removeAll(focus);
         ofQuiet = costs.getOrDefault(new Term.Quiet(), 0.0);
-        ofKey = new double[keys];
-        for (int key = 0; key < keys; key++) {
+        ofKey = new double[board.plan().keys().size()];
+        for (int key = 0; key < ofKey.length; key++) {
             ofKey[key] = costs.getOrDefault(new Term.OfKey(key), 0.0);
+        }
+        ofTrial = new double[board.forecasts().trials().size()];
+        for (int trial = 0; trial < ofTrial.length; trial++) {
+            ofTrial[trial] = costs.getOrDefault(new Term.OfTrial(trial), 0.0);
         }
     }
 
@@ -28,7 +33,7 @@ final class Tolerance {
     }
 
     double ofTrial(int trial) {
-        return costs.getOrDefault(new Term.OfTrial(trial), 0.0);
+        return ofTrial[trial];
     }
 
     double ofAnswer(int answer) {

@@ -170,12 +170,11 @@ final class Weights {
                     ledger.quietDoubt(next.quiet()));
         }
         BitSet touched = change.touched();
-        for (int asked = 0; asked < forecast.asked(); asked++) {
+        for (int asked = forecast.differing(next, 0);
+                asked < forecast.asked();
+                asked = forecast.differing(next, asked + 1)) {
             int before = forecast.answer(asked);
             int after = next.answer(asked);
-            if (before == after) {
-                continue;
-            }
             double tolerated = asked < keys ? tolerance.ofKey(asked) : tolerance.ofTrial(asked - keys);
             change.add(
                     tolerated,
@@ -219,11 +218,9 @@ final class Weights {
     }
 
     private void shift(Forecast next, int direction) {
-        for (int key = 0; key < keys; key++) {
-            if (forecast.answer(key) != next.answer(key)) {
-                count(key, forecast.answer(key), -direction);
-                count(key, next.answer(key), direction);
-            }
+        for (int key = forecast.differing(next, 0); key < keys; key = forecast.differing(next, key + 1)) {
+            count(key, forecast.answer(key), -direction);
+            count(key, next.answer(key), direction);
         }
     }
 }

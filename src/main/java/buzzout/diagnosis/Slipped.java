@@ -1,0 +1,36 @@
+package buzzout.diagnosis;
+
+import java.util.Arrays;
+
+/** What came of one key or trial, and what each answer costs where another is forecast for sure. */
+final class Slipped {
+    private int[] answers = {};
+    private double[] costs = {};
+
+    /**
+     * Adds what came in one way of asking.
+     *
+     * @param nothing the logarithm of the probability that nothing came by a slip
+     * @param another the same of another answer
+     */
+    void add(Tally came, double nothing, double another) {
+        int count = answers.length;
+        answers = Arrays.copyOf(answers, count + came.count());
+        costs = Arrays.copyOf(costs, count + came.count());
+        for (int place = 0; place < came.count(); place++) {
+            int answer = came.answer(place);
+            answers[count + place] = answer;
+            costs[count + place] = came.times(place) * (answer == Readings.NOTHING ? nothing : another);
+        }
+    }
+
+    double cost(int forecast) {
+        double cost = 0;
+        for (int place = 0; place < answers.length; place++) {
+            if (answers[place] != forecast) {
+                cost += costs[place];
+            }
+        }
+        return cost;
+    }
+}
