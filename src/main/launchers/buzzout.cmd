@@ -15,5 +15,5 @@ if errorlevel 1 (
 )
 rem The program writes UTF-8.
 chcp 65001 >nul
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:-UsePerfData -jar "%JAR%" %*
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:-UsePerfData -jar "%JAR%" %*
 exit /b %errorlevel%

@@ -62,14 +62,14 @@ final class DemoCommand implements Command {
 
     @Override
     public int run() throws Failure, IOException, InterruptedException {
+        Canvas canvas = headless ? new Canvas.None() : screen.canvas(surroundings);
         LoadedPlan loaded = LoadedPlan.quayside();
         List<Fault> faults = loaded.faults(codes.isEmpty() ? rollCall ? ROLL_CALL_FAULTS : FAULTS : codes);
-        Canvas canvas = headless ? Canvas.NONE : screen.canvas(surroundings);
         try (Journal journal = SessionLogs.begin(surroundings, loaded, UNIT, Optional.empty())) {
             if (headless) {
                 return played(loaded, faults, journal);
             }
-            if (canvas == Canvas.NONE) {
+            if (canvas instanceof Canvas.None) {
                 surroundings
                         .console()
                         .complain(surroundings.obstacle().orElse("") + " The demo is played without a screen.");

@@ -99,8 +99,8 @@ final class LearnCommand implements Command {
         if (accept) {
             throw new Failure(Status.USAGE, "--accept needs a session log; " + file + " is a plan.");
         }
-        LoadedPlan loaded = LoadedPlan.toLearnFrom(surroundings, file);
         Canvas canvas = screen.canvas(surroundings);
+        LoadedPlan loaded = LoadedPlan.toLearnFrom(surroundings, file);
         try (Journal journal = SessionLogs.begin(surroundings, loaded, Optional.empty(), log)) {
             return new LiveSitting(surroundings, common, canvas, loaded, Optional.empty(), journal)
                     .onProbe(probe.source(), settle, List.of(), true, session -> () -> learnt(session));

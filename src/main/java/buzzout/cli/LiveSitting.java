@@ -132,13 +132,13 @@ final class LiveSitting {
         LiveProbe probe = LiveProbe.start(loaded.plan(), source, settle, bench::hear, bench::fail);
         try (probe) {
             begun.accept(bench);
-            return switch (canvas) {
-                case TERMINAL -> BoardScreen.run(setting(simulated), bench, signals);
-                case WINDOW -> BoardScreen.runInWindow(setting(simulated), bench, signals);
-                case NONE ->
-                    PlainSitting.hold(
-                            surroundings, bench, Ears.open(() -> bench.now().session(), sound()), signals);
-            };
+            if (canvas instanceof Canvas.OwnTerminal terminal) {
+                return BoardScreen.run(terminal.opening(), setting(simulated), bench, signals);
+            } else if (canvas instanceof Canvas.Window) {
+                return BoardScreen.runInWindow(setting(simulated), bench, signals);
+            }
+            return PlainSitting.hold(
+                    surroundings, bench, Ears.open(() -> bench.now().session(), sound()), signals);
         }
     }
 
@@ -154,7 +154,7 @@ final class LiveSitting {
     }
 
     private Setting setting(boolean simulated) {
-        Look look = canvas == Canvas.WINDOW
+        Look look = canvas instanceof Canvas.Window
                 ? common.lookInWindow(surroundings.environment())
                 : common.look(surroundings.environment());
         return new Setting(unit, Optional.of(journal.path().toString()), look, simulated, sound());

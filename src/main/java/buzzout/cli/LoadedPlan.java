@@ -29,7 +29,9 @@ record LoadedPlan(Plan plan, String fileName, String text, boolean builtIn) {
     static final Operand PLAN = Operand.of("PLAN", "The plan, a TOML file.");
 
     static LoadedPlan quayside() {
-        return new LoadedPlan(ExamplePlan.quayside(), ExamplePlan.QUAYSIDE_FILE_NAME, ExamplePlan.quaysideText(), true);
+        String text = ExamplePlan.quaysideText();
+        Plan plan = PlanReader.read(text, ExamplePlan.QUAYSIDE_FILE_NAME).plan().orElseThrow();
+        return new LoadedPlan(plan, ExamplePlan.QUAYSIDE_FILE_NAME, text, true);
     }
 
     /** Reads a plan that must be without errors. */

@@ -3,6 +3,7 @@ package buzzout.cli;
 import buzzout.journal.Journal;
 import buzzout.plan.ExamplePlan;
 import buzzout.probe.SimulatedBoard;
+import buzzout.screen.Opening;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -74,7 +75,13 @@ public final class Rehearsal {
         DemoFingers fingers =
                 new DemoFingers(loaded.plan(), board, List.of(), PressThrough.Way.TELLING, PressThrough.NONE);
         try (Journal journal = SessionLogs.begin(surroundings, loaded, Optional.empty(), Optional.of(SITTING))) {
-            new LiveSitting(surroundings, QUIET, Canvas.TERMINAL, loaded, Optional.empty(), journal)
+            new LiveSitting(
+                            surroundings,
+                            QUIET,
+                            new Canvas.OwnTerminal(Opening.begin()),
+                            loaded,
+                            Optional.empty(),
+                            journal)
                     .simulated(board, fingers, bench -> {
                         fingers.begin(bench, false);
                         Thread ending = new Thread(Rehearsal::endSoon);

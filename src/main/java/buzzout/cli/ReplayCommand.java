@@ -80,14 +80,15 @@ final class ReplayCommand implements Command {
 
     private int shown(SessionLog session, Outcome outcome) throws Failure, IOException, InterruptedException {
         Canvas canvas = where.canvas(surroundings);
-        if (canvas == Canvas.NONE) {
+        if (canvas instanceof Canvas.None) {
             throw new Failure(
                     Status.USAGE,
                     surroundings.obstacle().orElse(""),
                     "Leave --screen out to read it as plain text, or add --window.");
         }
-        boolean window = canvas == Canvas.WINDOW;
-        Look look = window ? common.lookInWindow(surroundings.environment()) : common.look(surroundings.environment());
+        Look look = canvas instanceof Canvas.Window
+                ? common.lookInWindow(surroundings.environment())
+                : common.look(surroundings.environment());
         Snapshot last = new Snapshot(outcome.session(), outcome.diagnosis(), lines(session), Optional.empty());
         Setting setting = new Setting(session.header().unit(), Optional.of(log), look, false);
         Source still = new Source() {
@@ -102,9 +103,9 @@ final class ReplayCommand implements Command {
             }
         };
         try (Signals signals = Signals.on()) {
-            Leaving leaving = window
-                    ? BoardScreen.runInWindow(setting, still, signals)
-                    : BoardScreen.run(setting, still, signals);
+            Leaving leaving = canvas instanceof Canvas.OwnTerminal terminal
+                    ? BoardScreen.run(terminal.opening(), setting, still, signals)
+                    : BoardScreen.runInWindow(setting, still, signals);
             return new LastWord(signals, leaving).unlessSignalled(() -> () -> DiagnoseCommand.status(outcome));
         }
     }

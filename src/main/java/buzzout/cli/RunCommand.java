@@ -77,9 +77,9 @@ final class RunCommand implements Command {
 
     @Override
     public int run() throws Failure, IOException, InterruptedException {
+        Canvas canvas = screen.canvas(surroundings);
         Optional<LoadedPlan> loaded =
                 file.isPresent() ? Optional.of(LoadedPlan.from(surroundings, file.get())) : Optional.empty();
-        Canvas canvas = screen.canvas(surroundings);
         if (resume.isPresent()) {
             try (Resumption resumption = Resumption.of(surroundings, resume.get(), loaded)) {
                 return hold(new LiveSitting(surroundings, common, canvas, resumption));

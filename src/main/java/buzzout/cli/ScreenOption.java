@@ -3,6 +3,7 @@ package buzzout.cli;
 import buzzout.line.Either;
 import buzzout.line.Given;
 import buzzout.screen.BoardScreen;
+import buzzout.screen.Opening;
 import java.util.Optional;
 
 /** The option of commands that show a screen. */
@@ -25,12 +26,12 @@ record ScreenOption(Optional<Boolean> asked) {
             if (obstacle.isPresent()) {
                 throw new Failure(Status.USAGE, obstacle.get(), "Leave --window out to go on without one.");
             }
-            return Canvas.WINDOW;
+            return new Canvas.Window();
         }
         if (surroundings.obstacle().isEmpty()) {
-            return Canvas.TERMINAL;
+            return new Canvas.OwnTerminal(Opening.begin());
         }
         boolean unasked = asked.isEmpty() && surroundings.mayDraw() && BoardScreen.prefersWindow();
-        return unasked ? Canvas.WINDOW : Canvas.NONE;
+        return unasked ? new Canvas.Window() : new Canvas.None();
     }
 }

@@ -3,7 +3,7 @@ package buzzout.screen;
 import buzzout.plan.Joint;
 import buzzout.plan.Key;
 import buzzout.session.KeyState;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -48,9 +48,9 @@ final class BoardPainter {
     }
 
     private static List<Integer> inOrder(View view) {
-        return view.framed().stream()
-                .sorted(Comparator.comparing(key -> isCalled(view, key)))
-                .toList();
+        List<Integer> inOrder = new ArrayList<>(view.framed());
+        inOrder.sort((one, other) -> Boolean.compare(isCalled(view, one), isCalled(view, other)));
+        return inOrder;
     }
 
     /** Where the board begins: centred where there is room, else so that the subject is well in view. */

@@ -47,8 +47,8 @@ public final class BoardScreen {
      *
      * @throws IOException if the terminal cannot be used
      */
-    public static Leaving run(Setting setting, Source source, Signals signals) throws IOException {
-        Terminal terminal = new OwnTerminal();
+    public static Leaving run(Opening opening, Setting setting, Source source, Signals signals) throws IOException {
+        Terminal terminal = new OwnTerminal(opening);
         try (terminal) {
             show(terminal, setting, source, ending(signals));
             return left(signals);

@@ -15,13 +15,14 @@ final class Clean {
             return text;
         }
         StringBuilder clean = new StringBuilder(text.length());
-        text.codePoints().forEach(point -> {
+        for (int index = 0; index < text.length(); index += Character.charCount(text.codePointAt(index))) {
+            int point = text.codePointAt(index);
             if (ascii && point > '~') {
                 clean.append(ascii(point));
             } else {
                 clean.append(point == '\t' ? ' ' : isPlain(point) ? (char) point : UNKNOWN);
             }
-        });
+        }
         return clean.toString();
     }
 

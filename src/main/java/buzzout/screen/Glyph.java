@@ -1,14 +1,16 @@
 package buzzout.screen;
 
+import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TerminalTextUtils;
 import com.googlecode.lanterna.TextCharacter;
+import com.googlecode.lanterna.TextColor;
 
 /**
  * One character as it is written, which knows its width. Lanterna looks it up in the table of all blocks of Unicode, for
  * every cell of every frame, and that takes longer than all the rest of a frame.
  */
 final class Glyph extends TextCharacter {
-    static final Glyph BLANK = new Glyph(DEFAULT_CHARACTER);
+    static final Glyph BLANK = new Glyph(' ', TextColor.ANSI.DEFAULT);
 
     private static final long serialVersionUID = 1;
 
@@ -21,9 +23,14 @@ final class Glyph extends TextCharacter {
     private final boolean wide;
 
     @SuppressWarnings("deprecation") // The only constructors that Lanterna leaves open are.
-    Glyph(TextCharacter character) {
-        super(character);
-        this.wide = isWide(character.getCharacterString().charAt(0));
+    Glyph(char character, TextColor colour, SGR... styles) {
+        super(character, colour, TextColor.ANSI.DEFAULT, styles);
+        this.wide = isWide(character);
+    }
+
+    /** Loads what the first one needs: Lanterna asks all that Java knows of characters whether it is one. */
+    static void load() {
+        BLANK.columns();
     }
 
     /** A blank is the paper's own: a screen that was cleared leaves it out. */

@@ -1,7 +1,6 @@
 package buzzout.screen;
 
 import com.googlecode.lanterna.SGR;
-import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -32,6 +31,6 @@ enum Ink {
 
     private Glyph made(char each, Look look) {
         TextColor.ANSI foreground = look.colour() ? colour : TextColor.ANSI.DEFAULT;
-        return new Glyph(TextCharacter.fromCharacter(each, foreground, TextColor.ANSI.DEFAULT, styles)[0]);
+        return new Glyph(each, foreground, styles);
     }
 }

@@ -7,10 +7,7 @@ import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,15 +20,32 @@ final class OwnTerminal extends UnixTerminal {
     private static final int OUTPUT_BYTES = 64 * 1024;
     private static final TerminalSize UNKNOWN_SIZE = new TerminalSize(80, 24);
 
+    /** How {@code stty} found the terminal. */
+    private final String asFound;
+
     /** What {@code stty} said of the size when it made the terminal ready, until that changes. */
     private volatile @Nullable String sizeAtFirst;
 
-    OwnTerminal() throws IOException {
+    OwnTerminal(Opening opening) throws IOException {
+        this(opening.asFound());
+    }
+
+    private OwnTerminal(String asFound) throws IOException {
         super(
                 new FileInputStream(FileDescriptor.in),
                 new BufferedOutputStream(new FileOutputStream(FileDescriptor.out), OUTPUT_BYTES),
                 StandardCharsets.UTF_8,
                 CtrlCBehaviour.TRAP);
+        this.asFound = asFound;
+    }
+
+    /** That has been done. */
+    @Override
+    protected void saveTerminalSettings() {}
+
+    @Override
+    protected void restoreTerminalSettings() throws IOException {
+        Stty.run(asFound);
     }
 
     /** At once: Lanterna makes an encoder for each character. */
@@ -46,25 +60,11 @@ final class OwnTerminal extends UnixTerminal {
         writeToTerminal(text.getBytes(StandardCharsets.UTF_8));
     }
 
-    /** On the terminal that the input comes from. What it has to say against it changes nothing. */
-    @Override
-    protected String runSTTYCommand(String... words) throws IOException {
-        List<String> command = new ArrayList<>(List.of("/bin/stty"));
-        command.addAll(List.of(words));
-        Process stty = new ProcessBuilder(command)
-                .redirectInput(ProcessBuilder.Redirect.INHERIT)
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        try (InputStream said = stty.getInputStream()) {
-            return new String(said.readAllBytes(), StandardCharsets.UTF_8);
-        }
-    }
-
     @Override
     protected TerminalSize findTerminalSize() {
         try {
             String known = sizeAtFirst;
-            String said = known == null ? runSTTYCommand("size") : known;
+            String said = known == null ? Stty.run("size") : known;
             String[] size = said.trim().split(" ", -1);
             int rows = Integer.parseInt(size[0]);
             int columns = Integer.parseInt(size[1]);
@@ -104,7 +104,7 @@ final class OwnTerminal extends UnixTerminal {
     @Override
     protected void keyStrokeSignalsEnabled(boolean enabled) throws IOException {
         if (!enabled) {
-            sizeAtFirst = runSTTYCommand("-icanon", "min", "1", "-echo", "-isig", "-ixon", "-iexten", "size");
+            sizeAtFirst = Stty.run("-icanon", "min", "1", "-echo", "-isig", "-ixon", "-iexten", "size");
         }
     }
 }

@@ -1,5 +1,6 @@
 package buzzout.screen;
 
+import java.lang.reflect.InvocationHandler;
 import java.lang.reflect.Method;
 import java.lang.reflect.Proxy;
 import java.util.ArrayDeque;
@@ -36,21 +37,34 @@ public final class Signals implements AutoCloseable {
         return signals;
     }
 
+    /** Makes the class that handlers are of, so that catching takes no time later. */
+    static void load() {
+        try {
+            handler((proxy, method, arguments) -> null);
+        } catch (ReflectiveOperationException e) {
+            // There will be no handler.
+        }
+    }
+
+    private static Object handler(InvocationHandler handler) throws ReflectiveOperationException {
+        return Proxy.newProxyInstance(
+                Signals.class.getClassLoader(), new Class<?>[] {Class.forName("sun.misc.SignalHandler")}, handler);
+    }
+
     private void handle(String name) throws ReflectiveOperationException {
         Class<?> type = Class.forName("sun.misc.Signal");
         Class<?> handlerType = Class.forName("sun.misc.SignalHandler");
         Method handle = type.getMethod("handle", type, handlerType);
         Object signal = type.getConstructor(String.class).newInstance(name);
         int number = (int) type.getMethod("getNumber").invoke(signal);
-        Object ours = Proxy.newProxyInstance(
-                Signals.class.getClassLoader(), new Class<?>[] {handlerType}, (proxy, method, arguments) -> {
-                    if (method.getName().equals("handle")) {
-                        first.compareAndSet(0, number);
-                        count.incrementAndGet();
-                        then.run();
-                    }
-                    return null;
-                });
+        Object ours = handler((proxy, method, arguments) -> {
+            if (method.getName().equals("handle")) {
+                first.compareAndSet(0, number);
+                count.incrementAndGet();
+                then.run();
+            }
+            return null;
+        });
         Object before = handle.invoke(null, signal, ours);
         if (before == handlerType.getField("SIG_IGN").get(null)) {
             // Started under nohup or the like: stay deaf to it.

@@ -12,8 +12,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Everything that is drawn, and nothing else is.
@@ -117,16 +115,21 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
 
     /** The keys drawn in a frame: called, selected, where the chosen finding may be; else those held or to hold. */
     Set<Integer> framed() {
-        Stream<Integer> concerned = chosen().stream()
-                .flatMap(finding -> finding.suspects().stream())
-                .flatMap(suspect -> Concerned.keys(plan(), suspect.fault()));
+        Set<Integer> framed = new TreeSet<>();
         if (session().flex().on()) {
-            Stream<Integer> toMove = setting.simulated() ? Stream.of(subject()) : Stream.empty();
-            return Stream.concat(toMove, session().flex().held().stream()).collect(Collectors.toSet());
+            framed.addAll(session().flex().held());
+            if (setting.simulated()) {
+                framed.add(subject());
+            }
         } else if (session().allAtOnce().isOn()) {
-            return new TreeSet<>(session().allAtOnce().called());
+            framed.addAll(session().allAtOnce().called());
+        } else {
+            framed.add(subject());
+            framed.add(selected());
+            chosen().ifPresent(finding -> finding.suspects()
+                    .forEach(suspect -> Concerned.keys(plan(), suspect.fault()).forEach(framed::add)));
         }
-        return Stream.concat(Stream.of(subject(), selected()), concerned).collect(Collectors.toSet());
+        return framed;
     }
 
     View with(Setting newSetting) {

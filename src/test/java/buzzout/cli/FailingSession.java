@@ -4,6 +4,7 @@ import buzzout.journal.Journal;
 import buzzout.plan.Joint;
 import buzzout.probe.LinkSource;
 import buzzout.probe.SimulatedBoard;
+import buzzout.screen.Opening;
 import buzzout.session.Action;
 import buzzout.session.Event;
 import java.io.FileDescriptor;
@@ -52,7 +53,7 @@ final class FailingSession {
         PrintWriter err = writer(FileDescriptor.err);
         Surroundings surroundings = new Surroundings(
                 new Console(out, err), System.in, Path.of(""), OffsetDateTime::now, System.getenv(), true);
-        System.exit(hold(surroundings, Canvas.TERMINAL, Failing.valueOf(arguments[0])));
+        System.exit(hold(surroundings, new Canvas.OwnTerminal(Opening.begin()), Failing.valueOf(arguments[0])));
     }
 
     private static PrintWriter writer(FileDescriptor stream) {

@@ -43,7 +43,7 @@ class FailingThreadsTest {
         Console console = new Console(new PrintWriter(out), new PrintWriter(err));
         Surroundings surroundings =
                 new Surroundings(console, InputStream.nullInputStream(), folder, OffsetDateTime::now, Map.of(), false);
-        assertEquals(Status.INTERNAL, FailingSession.hold(surroundings, Canvas.NONE, failing));
+        assertEquals(Status.INTERNAL, FailingSession.hold(surroundings, new Canvas.None(), failing));
         assertTrue(err.toString().matches(MESSAGE), err.toString());
         everythingIsInTheLog();
         System.out.println("figure: error thrown while " + failing + ", plain text | status 70, told once, log complete"
