@@ -23,22 +23,23 @@ public record Bridge(int net, int key, int otherNet, int otherKey) implements Fa
     private static final double REACH = 1.6;
 
     static Stream<Fault> betweenNeighbours(Plan plan) {
-        return Stream.of(NetKind.values()).flatMap(kind -> betweenNeighbours(plan, kind));
+        List<Fault> bridges = new ArrayList<>();
+        for (NetKind kind : NetKind.values()) {
+            addBetweenNeighbours(bridges, plan, kind);
+        }
+        return bridges.stream();
     }
 
-    private static Stream<Fault> betweenNeighbours(Plan plan, NetKind kind) {
-        List<Fault> bridges = new ArrayList<>();
+    private static void addBetweenNeighbours(List<Fault> bridges, Plan plan, NetKind kind) {
         for (Key key : plan.keys()) {
             for (Key other : plan.keys()) {
-                boolean inOrder = key.net(kind) < other.net(kind);
-                if (inOrder
+                if (other.net(kind) == key.net(kind) + 1
                         && Neighbours.apart(key, other) <= REACH
-                        && Neighbours.areSideBySide(plan, kind, key, other)) {
+                        && Neighbours.isNearest(plan, kind, key, other)) {
                     bridges.add(new Bridge(key.net(kind), key.index(), other.net(kind), other.index()));
                 }
             }
         }
-        return bridges.stream();
     }
 
     static Stream<Fault> atCrossings(Plan plan) {

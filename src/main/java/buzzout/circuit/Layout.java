@@ -35,9 +35,12 @@ public final class Layout {
         pins = nets + (plan.sparePin().isPresent() ? 1 : 0);
         firstJoint = new int[nets + 1];
         firstLink = new int[nets + 1];
-        linkFrom =
-                new int[plan.nets().stream().mapToInt(net -> net.links().size()).sum()];
-        linkTo = new int[linkFrom.length];
+        int links = 0;
+        for (Net net : plan.nets()) {
+            links += net.links().size();
+        }
+        linkFrom = new int[links];
+        linkTo = new int[links];
         leadJoint = new int[nets];
         rowJoint = new int[plan.keys().size()];
         columnJoint = new int[plan.keys().size()];

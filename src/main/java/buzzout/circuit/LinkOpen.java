@@ -4,20 +4,24 @@ import buzzout.plan.Link;
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import buzzout.plan.SolderSide;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A link of a row or column, or a jumper, does not conduct. */
 public record LinkOpen(int net, int link, boolean jumper) implements Fault {
     static Stream<Fault> all(Plan plan, boolean jumpers) {
-        return IntStream.range(0, plan.nets().size()).boxed().flatMap(net -> {
-            var links = plan.nets().get(net).links();
-            return IntStream.range(0, links.size())
-                    .filter(link -> links.get(link).jumper() == jumpers)
-                    .mapToObj(link -> new LinkOpen(net, link, jumpers));
-        });
+        List<Fault> faults = new ArrayList<>();
+        for (int net = 0; net < plan.nets().size(); net++) {
+            List<Link> links = plan.nets().get(net).links();
+            for (int link = 0; link < links.size(); link++) {
+                if (links.get(link).jumper() == jumpers) {
+                    faults.add(new LinkOpen(net, link, jumpers));
+                }
+            }
+        }
+        return faults.stream();
     }
 
     @Override

@@ -4,8 +4,6 @@ import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The board was wired from behind as if from the front: the column leads run in the opposite order. */
@@ -35,7 +33,7 @@ public record MirrorImage() implements Fault {
 
     @Override
     public Set<Integer> nets(Plan plan) {
-        return IntStream.range(0, plan.nets().size()).boxed().collect(Collectors.toSet());
+        return plan.netIndices();
     }
 
     @Override

@@ -10,22 +10,19 @@ final class Neighbours {
 
     /** The distance between two keys' middles, in key pitches. */
     static double apart(Key key, Key other) {
-        return Math.hypot(
-                key.place().middle() - other.place().middle(),
-                key.place().y() - other.place().y());
+        double across = key.place().middle() - other.place().middle();
+        double down = key.place().y() - other.place().y();
+        return Math.sqrt(across * across + down * down);
     }
 
-    /**
-     * Whether {@code other} is, among the keys of its net, the one nearest to {@code key}, and the two nets follow each
-     * other in the plan.
-     */
-    static boolean areSideBySide(Plan plan, NetKind kind, Key key, Key other) {
-        int net = other.net(kind);
-        if (Math.abs(net - key.net(kind)) != 1) {
-            return false;
+    /** Whether {@code other} is, among the keys of its net, the one nearest to {@code key}. */
+    static boolean isNearest(Plan plan, NetKind kind, Key key, Key other) {
+        double apart = apart(key, other);
+        for (int each : plan.nets().get(other.net(kind)).joints()) {
+            if (apart(key, plan.keys().get(each)) < apart - 1e-9) {
+                return false;
+            }
         }
-        return plan.nets().get(net).joints().stream()
-                .map(plan.keys()::get)
-                .allMatch(each -> apart(key, each) >= apart(key, other) - 1e-9);
+        return true;
     }
 }

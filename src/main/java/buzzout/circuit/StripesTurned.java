@@ -3,8 +3,6 @@ package buzzout.circuit;
 import buzzout.plan.Plan;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Every diode sits the other way round than planned. */
@@ -30,7 +28,7 @@ public record StripesTurned() implements Fault {
 
     @Override
     public Set<Integer> nets(Plan plan) {
-        return IntStream.range(0, plan.nets().size()).boxed().collect(Collectors.toSet());
+        return plan.netIndices();
     }
 
     @Override

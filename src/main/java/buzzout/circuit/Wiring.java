@@ -6,7 +6,6 @@ import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 
 /** The netlist of one board as it is soldered, open to change by faults. Nodes are numbered as in its layout. */
@@ -36,7 +35,9 @@ public final class Wiring {
     /** With these faults, made in the order of their kinds, whatever order they come in. */
     static Wiring of(Layout layout, Collection<? extends Fault> faults) {
         Wiring wiring = new Wiring(layout);
-        faults.stream().sorted(Comparator.comparing(Fault::kind)).forEach(fault -> fault.change(wiring));
+        List<Fault> inOrder = new ArrayList<>(faults);
+        inOrder.sort((one, other) -> one.kind().compareTo(other.kind()));
+        inOrder.forEach(fault -> fault.change(wiring));
         return wiring;
     }
 

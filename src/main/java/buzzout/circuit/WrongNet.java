@@ -6,6 +6,7 @@ import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -30,10 +31,15 @@ public record WrongNet(int key, NetKind strayed, int atKey) implements Fault {
         return faults.stream();
     }
 
-    private static java.util.Optional<Key> nearestOn(Plan plan, NetKind kind, Key key, int net) {
-        return plan.keys().stream()
-                .filter(other -> other.net(kind) == net)
-                .min(java.util.Comparator.comparingDouble(other -> Neighbours.apart(key, other)));
+    private static Optional<Key> nearestOn(Plan plan, NetKind kind, Key key, int net) {
+        Optional<Key> nearest = Optional.empty();
+        for (Key other : plan.keys()) {
+            if (other.net(kind) == net
+                    && (nearest.isEmpty() || Neighbours.apart(key, other) < Neighbours.apart(key, nearest.get()))) {
+                nearest = Optional.of(other);
+            }
+        }
+        return nearest;
     }
 
     @Override

@@ -9,12 +9,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.regex.Pattern;
 
 /** The fields of one line, each taken only if it is what it should be. */
 record Fields(String owner, JsonObject object) {
     /** Long enough for microseconds over thirty years, short enough to stay exact in any JSON reader. */
-    private static final Pattern WHOLE_NUMBER = Pattern.compile("\\d{1,15}");
+    private static final int MOST_DIGITS = 15;
 
     /** The largest such number. */
     static final long MOST = 999_999_999_999_999L;
@@ -64,13 +63,20 @@ record Fields(String owner, JsonObject object) {
         if (element == null) {
             return OptionalLong.empty();
         }
-        if (element instanceof JsonPrimitive value
-                && value.isNumber()
-                && WHOLE_NUMBER.matcher(value.getAsString()).matches()) {
+        if (element instanceof JsonPrimitive value && value.isNumber() && isWhole(value.getAsString())) {
             return OptionalLong.of(Long.parseLong(value.getAsString()));
         }
         throw new UnusableLine(
                 quoted(name) + " of " + owner + " must be a whole number, not negative, of at most 15 digits");
+    }
+
+    private static boolean isWhole(String written) {
+        for (int i = 0; i < written.length(); i++) {
+            if (written.charAt(i) < '0' || written.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return !written.isEmpty() && written.length() <= MOST_DIGITS;
     }
 
     UnusableLine missing(String name, String what) {

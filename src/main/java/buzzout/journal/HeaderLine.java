@@ -4,9 +4,8 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
+import java.time.DateTimeException;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.OptionalLong;
 
@@ -25,9 +24,7 @@ final class HeaderLine {
         line.addProperty("format", FORMAT);
         line.addProperty("version", VERSION);
         header.program().ifPresent(program -> line.addProperty("program", program));
-        header.started()
-                .ifPresent(
-                        started -> line.addProperty("started", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(started)));
+        header.started().ifPresent(started -> line.addProperty("started", WrittenTime.of(started)));
         header.unit().ifPresent(unit -> line.addProperty("unit", unit));
         header.planFile().ifPresent(file -> line.addProperty("planFile", file));
         line.addProperty("plan", header.planText());
@@ -61,8 +58,8 @@ final class HeaderLine {
     private static Optional<OffsetDateTime> started(Fields fields) throws UnusableLine {
         Optional<String> text = fields.optionalText("started");
         try {
-            return text.map(OffsetDateTime::parse);
-        } catch (DateTimeParseException e) {
+            return text.map(WrittenTime::read);
+        } catch (DateTimeException e) {
             throw new UnusableLine("\"started\" of the header must look like 2026-11-25T10:14:05+01:00");
         }
     }

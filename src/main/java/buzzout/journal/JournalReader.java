@@ -6,7 +6,6 @@ import buzzout.session.Event;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParseException;
-import com.google.gson.JsonParser;
 import com.google.gson.Strictness;
 import com.google.gson.stream.JsonReader;
 import com.google.gson.stream.JsonToken;
@@ -138,7 +137,7 @@ public final class JournalReader {
         try (JsonReader reader = new JsonReader(new StringReader(line.text()))) {
             reader.setStrictness(Strictness.STRICT);
             reader.setNestingLimit(MOST_NESTING);
-            JsonElement element = JsonParser.parseReader(reader);
+            JsonElement element = JsonTree.read(reader);
             if (element instanceof JsonObject object && reader.peek() == JsonToken.END_DOCUMENT) {
                 return object;
             }

@@ -13,6 +13,8 @@ final class LogLines {
     static final int MOST_BYTES = 1 << 20;
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
+    /** What stands in the place of what is no text, or for itself. */
+    private static final char REPLACEMENT = '\uFFFD';
 
     private final InputStream bytes;
     private final byte[] buffer = new byte[1 << 16];
@@ -74,15 +76,20 @@ final class LogLines {
     }
 
     private String decoded() throws UnusableLine {
-        try {
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(line.toByteArray()))
-                    .toString();
-            boolean marked = number == 1 && !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
-            return marked ? text.substring(1) : text;
-        } catch (CharacterCodingException e) {
+        String text = line.toString(StandardCharsets.UTF_8);
+        if (text.indexOf(REPLACEMENT) >= 0 && !isText(line.toByteArray())) {
             throw new UnusableLine("the line is not UTF-8 text");
+        }
+        boolean marked = number == 1 && !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
+        return marked ? text.substring(1) : text;
+    }
+
+    private static boolean isText(byte[] utf8) {
+        try {
+            StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(utf8));
+            return true;
+        } catch (CharacterCodingException e) {
+            return false;
         }
     }
 }

@@ -20,18 +20,31 @@ final class LogName {
     }
 
     private static String time(OffsetDateTime started) {
-        return started.toLocalDate() + "T" + two(started.getHour()) + "-" + two(started.getMinute()) + "-"
-                + two(started.getSecond());
-    }
-
-    private static String two(int number) {
-        return number < 10 ? "0" + number : String.valueOf(number);
+        return started.toLocalDate() + "T" + WrittenTime.two(started.getHour()) + "-"
+                + WrittenTime.two(started.getMinute()) + "-" + WrittenTime.two(started.getSecond());
     }
 
     /** Letters, digits, dots and hyphens only, so that no mark can lead out of the folder. */
     private static String plain(String text) {
-        String plain = text.replaceAll("[^\\p{L}\\p{N}.]+", "-").replaceAll("^[-.]+|[-.]+$", "");
-        String cut = plain.length() > MOST_LETTERS ? plain.substring(0, MOST_LETTERS) : plain;
-        return cut.isEmpty() ? "board" : cut;
+        StringBuilder plain = new StringBuilder();
+        int end = 0;
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            int point = text.codePointAt(i);
+            if (isLetterOrNumber(point) || (point == '.' && end > 0)) {
+                plain.appendCodePoint(point);
+                end = point == '.' ? end : plain.length();
+            } else if (end > 0 && plain.charAt(plain.length() - 1) != '-') {
+                plain.append('-');
+            }
+        }
+        plain.setLength(Math.min(end, MOST_LETTERS));
+        return plain.isEmpty() ? "board" : plain.toString();
+    }
+
+    private static boolean isLetterOrNumber(int point) {
+        return switch (Character.getType(point)) {
+            case Character.LETTER_NUMBER, Character.OTHER_NUMBER -> true;
+            default -> Character.isLetterOrDigit(point);
+        };
     }
 }

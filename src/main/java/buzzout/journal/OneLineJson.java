@@ -1,6 +1,11 @@
 package buzzout.journal;
 
 import com.google.gson.JsonElement;
+import com.google.gson.Strictness;
+import com.google.gson.stream.JsonWriter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.Locale;
 
 /** JSON on one line that is safe to show on a terminal, which would obey control characters. */
@@ -9,7 +14,10 @@ public final class OneLineJson {
 
     /** Control and invisible characters are escaped; what it means stays the same. */
     public static String of(JsonElement element) {
-        String json = element.toString();
+        String json = json(element);
+        if (isHarmless(json)) {
+            return json;
+        }
         StringBuilder safe = new StringBuilder(json.length());
         for (int at = 0; at < json.length(); at++) {
             if (isHarmless(json, at)) {
@@ -21,8 +29,31 @@ public final class OneLineJson {
         return safe.toString();
     }
 
+    private static boolean isHarmless(String json) {
+        for (int at = 0; at < json.length(); at++) {
+            if (!isHarmless(json, at)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String json(JsonElement element) {
+        StringWriter written = new StringWriter();
+        try (JsonWriter out = new JsonWriter(written)) {
+            out.setStrictness(Strictness.LENIENT);
+            JsonTree.write(element, out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return written.toString();
+    }
+
     private static boolean isHarmless(String text, int at) {
         char each = text.charAt(at);
+        if (each >= ' ' && each <= '~') {
+            return true;
+        }
         return switch (Character.getType(each)) {
             case Character.CONTROL, Character.FORMAT, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> false;
             case Character.SURROGATE ->

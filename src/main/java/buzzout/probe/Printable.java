@@ -24,6 +24,9 @@ public final class Printable {
 
     /** Text such as a port's description; letters of any script stay, control and format characters become codes. */
     public static String of(String text) {
+        if (isPrintable(text)) {
+            return text;
+        }
         StringBuilder printable = new StringBuilder();
         text.codePoints().forEach(code -> append(printable, code, isPrintable(code)));
         return printable.toString();
@@ -37,7 +40,19 @@ public final class Printable {
         }
     }
 
+    private static boolean isPrintable(String text) {
+        for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
+            if (!isPrintable(text.codePointAt(at))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private static boolean isPrintable(int code) {
+        if (code >= ' ' && code <= '~') {
+            return true;
+        }
         return switch (Character.getType(code)) {
             case Character.CONTROL,
                     Character.FORMAT,

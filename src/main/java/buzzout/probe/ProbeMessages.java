@@ -1,12 +1,11 @@
 package buzzout.probe;
 
 import buzzout.circuit.Pair;
-import java.util.regex.Pattern;
 
 /** Bodies of lines to messages. */
 final class ProbeMessages {
     private static final long MOST_COUNT = 0xFFFF_FFFFL;
-    private static final Pattern DECIMAL = Pattern.compile("0|[1-9][0-9]{0,9}");
+    private static final int MOST_DIGITS = 10;
 
     private ProbeMessages() {}
 
@@ -82,10 +81,18 @@ final class ProbeMessages {
 
     /** An unsigned number of up to 32 bits, decimal, without sign or leading zeros. */
     private static long count(String digits) {
-        boolean decimal = DECIMAL.matcher(digits).matches();
-        if (!decimal || Long.parseLong(digits) > MOST_COUNT) {
+        boolean canBe = !digits.isEmpty()
+                && digits.length() <= MOST_DIGITS
+                && (digits.length() == 1 || digits.charAt(0) != '0');
+        long count = canBe ? 0 : Long.MAX_VALUE;
+        for (int i = 0; canBe && i < digits.length(); i++) {
+            char digit = digits.charAt(i);
+            canBe = digit >= '0' && digit <= '9';
+            count = 10 * count + digit - '0';
+        }
+        if (!canBe || count > MOST_COUNT) {
             throw new IllegalArgumentException("not a number");
         }
-        return Long.parseLong(digits);
+        return count;
     }
 }

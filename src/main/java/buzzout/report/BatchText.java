@@ -59,7 +59,7 @@ public final class BatchText {
         List<String> says = new ArrayList<>();
         says.add(unit.standing().words() + (unit.standing() == UnitHistory.Standing.OPEN ? why(unit) : ""));
         says.add(Wording.counted(unit.sessions().size(), "session"));
-        unit.last().started().ifPresent(at -> says.add("last " + Wording.TIME.format(at)));
+        unit.last().started().ifPresent(at -> says.add("last " + Wording.time(at)));
         page.paragraph("  " + mark + "  ", String.join("; ", says));
         unit.faults()
                 .forEach(fault -> page.paragraph(

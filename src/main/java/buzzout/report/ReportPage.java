@@ -84,7 +84,7 @@ public final class ReportPage {
         outcome.started()
                 .ifPresent(at -> page.open("p", "class", "when")
                         .text("Session of ")
-                        .put("time", Wording.TIME.format(at), "datetime", at.toString())
+                        .put("time", Wording.time(at), "datetime", at.toString())
                         .close());
         page.line().open("p", "class", outcome.verdict().isWrong() ? "verdict wrong" : "verdict");
         page.put("span", mark(), "class", "mark", "aria-hidden", "true")

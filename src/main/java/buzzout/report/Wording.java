@@ -2,14 +2,12 @@ package buzzout.report;
 
 import buzzout.plan.Plan;
 import buzzout.session.KeyState;
-import java.time.format.DateTimeFormatter;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
 
 /** What every form of a report says in the same words. */
 final class Wording {
-    static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
-
     /** Suspects of one finding that are listed. */
     static final int MOST_SUSPECTS = 6;
 
@@ -28,7 +26,16 @@ final class Wording {
     static String heading(Outcome outcome) {
         return outcome.plan().name()
                 + outcome.unit().map(unit -> ", unit " + unit).orElse("")
-                + outcome.started().map(at -> ", session of " + TIME.format(at)).orElse("");
+                + outcome.started().map(at -> ", session of " + time(at)).orElse("");
+    }
+
+    /** Such as {@code 2026-11-25 10:14}. */
+    static String time(OffsetDateTime at) {
+        return at.toLocalDate() + " " + two(at.getHour()) + ":" + two(at.getMinute());
+    }
+
+    private static String two(int number) {
+        return number < 10 ? "0" + number : String.valueOf(number);
     }
 
     static String verdict(Outcome outcome) {

@@ -1,9 +1,7 @@
 package buzzout.session;
 
-import java.util.Arrays;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /** How long each key's contacts bounced, and how many presses of all keys fall into each bar of the histogram. */
 final class Bounced implements Summing.Sum<Press, Bounced> {
@@ -65,16 +63,22 @@ final class Bounced implements Summing.Sum<Press, Bounced> {
 
     /** The keys whose bounce was seen, the longest bounce first. */
     List<Bounces.OfKey> keys() {
-        return IntStream.range(0, by.keys)
-                .filter(key -> presses[key] > 0)
-                .mapToObj(key ->
-                        new Bounces.OfKey(key, presses[key], over[key], longestPressing[key], longestLettingGo[key]))
-                .sorted(Comparator.comparingLong(Bounces.OfKey::longest).reversed())
-                .toList();
+        List<Bounces.OfKey> keys = new ArrayList<>();
+        for (int key = 0; key < by.keys; key++) {
+            if (presses[key] > 0) {
+                keys.add(new Bounces.OfKey(key, presses[key], over[key], longestPressing[key], longestLettingGo[key]));
+            }
+        }
+        keys.sort((one, other) -> Long.compare(other.longest(), one.longest()));
+        return keys;
     }
 
     /** How many presses fall into each bar. */
     List<Integer> inBars() {
-        return Arrays.stream(inBar).boxed().toList();
+        List<Integer> bars = new ArrayList<>();
+        for (int presses : inBar) {
+            bars.add(presses);
+        }
+        return bars;
     }
 }

@@ -44,11 +44,20 @@ public record Evidence(Map<Observation, Integer> times) {
     }
 
     private boolean saysEveryKey() {
-        return times.keySet().stream().anyMatch(each -> each.hands() instanceof Observation.Hands.EveryKey);
+        for (Observation each : times.keySet()) {
+            if (each.hands() instanceof Observation.Hands.EveryKey) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean holdsAllOf(Evidence earlier) {
-        return earlier.times.entrySet().stream()
-                .allMatch(before -> times.getOrDefault(before.getKey(), 0) >= before.getValue());
+        for (Map.Entry<Observation, Integer> before : earlier.times.entrySet()) {
+            if (times.getOrDefault(before.getKey(), 0) < before.getValue()) {
+                return false;
+            }
+        }
+        return true;
     }
 }

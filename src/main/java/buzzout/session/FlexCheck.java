@@ -160,7 +160,7 @@ public record FlexCheck(boolean on, Map<Integer, Grip> grips, List<Dropout> drop
     List<List<Dropout>> groups() {
         List<List<Dropout>> groups = new ArrayList<>();
         List<Dropout> inOrder = new ArrayList<>(dropouts);
-        inOrder.sort(Comparator.comparingLong(Dropout::from));
+        inOrder.sort((one, other) -> Long.compare(one.from(), other.from()));
         for (Dropout each : inOrder) {
             List<Dropout> last = groups.isEmpty() ? List.of() : groups.get(groups.size() - 1);
             boolean together = !last.isEmpty()

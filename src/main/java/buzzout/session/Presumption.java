@@ -4,6 +4,7 @@ import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ final class Presumption {
                 other.key().ifPresent(untaken::remove);
             }
         }
-        return known(untaken.stream().findFirst().orElse(candidates.get(0)));
+        return known(untaken.isEmpty() ? candidates.get(0) : untaken.iterator().next());
     }
 
     private static OptionalInt known(Integer key) {
@@ -48,9 +49,12 @@ final class Presumption {
     }
 
     private static List<Integer> keysWhere(Plan plan, Pairs pairs, Function<Key, Pair> pairOf) {
-        return plan.keys().stream()
-                .filter(key -> pairs.contains(pairOf.apply(key)))
-                .map(Key::index)
-                .toList();
+        List<Integer> keys = new ArrayList<>();
+        for (Key key : plan.keys()) {
+            if (pairs.contains(pairOf.apply(key))) {
+                keys.add(key.index());
+            }
+        }
+        return keys;
     }
 }

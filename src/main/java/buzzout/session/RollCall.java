@@ -1,12 +1,11 @@
 package buzzout.session;
 
 import buzzout.circuit.Fault;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * Keys that the program calls one after another; over when none is left.
@@ -25,7 +24,10 @@ public record RollCall(Set<Integer> keys, long sinceMillis, List<Fault> repaired
 
     /** Of the keys that nobody named so far; where all have been, of all once more. */
     static RollCall of(int keyCount, List<Press> presses, long atMillis) {
-        Set<Integer> keys = IntStream.range(0, keyCount).boxed().collect(Collectors.toSet());
+        Set<Integer> keys = new HashSet<>();
+        for (int key = 0; key < keyCount; key++) {
+            keys.add(key);
+        }
         SortedSet<Integer> unnamed = without(keys, presses, Named.Since.EVER);
         return new RollCall(unnamed.isEmpty() ? keys : unnamed, atMillis, List.of());
     }

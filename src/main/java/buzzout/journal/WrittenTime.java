@@ -1,0 +1,61 @@
+package buzzout.journal;
+
+import java.time.DateTimeException;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+
+/** A moment as ISO 8601 writes it; the usual form without Java's formatter, which takes its time to load. */
+final class WrittenTime {
+    private static final String USUAL = "0000-00-00T00:00:00";
+
+    private WrittenTime() {}
+
+    /** Such as {@code 2026-11-25T10:14:05+01:00}. */
+    static String of(OffsetDateTime at) {
+        if (at.getNano() != 0) {
+            return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at);
+        }
+        return at.toLocalDate() + "T" + two(at.getHour()) + ":" + two(at.getMinute()) + ":" + two(at.getSecond())
+                + at.getOffset();
+    }
+
+    /** @throws DateTimeException if it is no moment */
+    static OffsetDateTime read(String text) {
+        if (!isUsual(text)) {
+            return OffsetDateTime.parse(text);
+        }
+        return OffsetDateTime.of(
+                LocalDateTime.of(
+                        number(text, 0, 4),
+                        number(text, 5, 7),
+                        number(text, 8, 10),
+                        number(text, 11, 13),
+                        number(text, 14, 16),
+                        number(text, 17, 19)),
+                ZoneOffset.of(text.substring(USUAL.length())));
+    }
+
+    /** Whether it is a date and time, and then an offset. */
+    private static boolean isUsual(String text) {
+        if (text.length() <= USUAL.length() || "Z+-".indexOf(text.charAt(USUAL.length())) < 0) {
+            return false;
+        }
+        for (int i = 0; i < USUAL.length(); i++) {
+            boolean digit = text.charAt(i) >= '0' && text.charAt(i) <= '9';
+            if (USUAL.charAt(i) == '0' ? !digit : text.charAt(i) != USUAL.charAt(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static int number(String text, int from, int to) {
+        return Integer.parseInt(text, from, to, 10);
+    }
+
+    static String two(int number) {
+        return number < 10 ? "0" + number : String.valueOf(number);
+    }
+}
