@@ -147,7 +147,8 @@ public final class Engine {
     private Diagnosis diagnosis(boolean hasTime) {
         settling.start();
         double anotherBoard = AnotherBoard.probability(board.ledger(), explanation);
-        List<Findings.Told> ofStrands = strands.stream()
+        List<Strand> standing = strands.stream().filter(Strand::holdsItsFault).toList();
+        List<Findings.Told> ofStrands = standing.stream()
                 .map(strand -> Findings.of(board, explanation, strand, exhaustive, settling, hasTime)
                         .discounted(1 - anotherBoard))
                 .toList();
@@ -176,7 +177,7 @@ public final class Engine {
         List<Integer> again = Again.keys(
                 board,
                 explanation,
-                strands,
+                standing,
                 ofStrands.stream().map(Findings.Told::finding).toList());
         return new Diagnosis(findings, unexplored, troubles, again, next);
     }

@@ -47,6 +47,16 @@ record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result
         return new Strand(fault, now, dutiesNow, new Search.Result(weighed, result.unexplored()));
     }
 
+    /** Whether the fault is still in anything worth telling: not where what stands in for it is far more probable. */
+    boolean holdsItsFault() {
+        for (Hypothesis hypothesis : result.weighed()) {
+            if (hypothesis.charged().get(fault)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** At most how much of the probability was left unexplored. */
     double unexplored() {
         return Findings.unexplored(result);
