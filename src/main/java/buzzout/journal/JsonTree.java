@@ -18,7 +18,10 @@ final class JsonTree {
 
     private JsonTree() {}
 
-    /** The next value; a number that is not whole, or too long to be exact, becomes the nearest double. */
+    /**
+     * The next value, to be looked at and not to be written again: a number that is not whole, or too long to be exact,
+     * becomes the nearest double.
+     */
     static JsonElement read(JsonReader in) throws IOException {
         return switch (in.peek()) {
             case BEGIN_OBJECT -> object(in);

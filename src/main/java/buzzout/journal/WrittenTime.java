@@ -9,6 +9,7 @@ import java.time.format.DateTimeFormatter;
 /** A moment as ISO 8601 writes it; the usual form without Java's formatter, which takes its time to load. */
 final class WrittenTime {
     private static final String USUAL = "0000-00-00T00:00:00";
+    private static final String OFFSET = "00:00";
 
     private WrittenTime() {}
 
@@ -39,12 +40,22 @@ final class WrittenTime {
 
     /** Whether it is a date and time, and then an offset. */
     private static boolean isUsual(String text) {
-        if (text.length() <= USUAL.length() || "Z+-".indexOf(text.charAt(USUAL.length())) < 0) {
+        int end = USUAL.length();
+        return hasShape(text, 0, USUAL)
+                && (text.substring(end).equals("Z")
+                        || (text.length() == end + 1 + OFFSET.length()
+                                && "+-".indexOf(text.charAt(end)) >= 0
+                                && hasShape(text, end + 1, OFFSET)));
+    }
+
+    /** Whether digits stand where noughts do in the shape, and the same characters elsewhere. */
+    private static boolean hasShape(String text, int from, String shape) {
+        if (text.length() < from + shape.length()) {
             return false;
         }
-        for (int i = 0; i < USUAL.length(); i++) {
-            boolean digit = text.charAt(i) >= '0' && text.charAt(i) <= '9';
-            if (USUAL.charAt(i) == '0' ? !digit : text.charAt(i) != USUAL.charAt(i)) {
+        for (int i = 0; i < shape.length(); i++) {
+            char each = text.charAt(from + i);
+            if (shape.charAt(i) == '0' ? each < '0' || each > '9' : each != shape.charAt(i)) {
                 return false;
             }
         }

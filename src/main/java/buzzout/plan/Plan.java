@@ -1,6 +1,7 @@
 package buzzout.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -66,7 +67,7 @@ public record Plan(
                 ofKind.add(net);
             }
         }
-        return ofKind;
+        return Collections.unmodifiableList(ofKind);
     }
 
     public Optional<Key> key(String name) {
@@ -110,7 +111,7 @@ public record Plan(
         for (int net = 0; net < nets.size(); net++) {
             indices.add(net);
         }
-        return indices;
+        return Collections.unmodifiableSet(indices);
     }
 
     /** The pins in the order sent to the probe: one for each net, then the spare pin. */
@@ -118,7 +119,7 @@ public record Plan(
         List<String> pins = new ArrayList<>();
         nets.forEach(net -> pins.add(net.pin()));
         sparePin.ifPresent(pins::add);
-        return pins;
+        return Collections.unmodifiableList(pins);
     }
 
     /** The place of the spare pin in {@link #pins()}, where there is one. */

@@ -20,8 +20,10 @@ final class OwnTerminal extends UnixTerminal {
     private static final int OUTPUT_BYTES = 64 * 1024;
     private static final TerminalSize UNKNOWN_SIZE = new TerminalSize(80, 24);
 
+    private static final String USUAL_SETTINGS = "sane";
+
     /** How {@code stty} found the terminal. */
-    private final String asFound;
+    private final @Nullable String asFound;
 
     /** What {@code stty} said of the size when it made the terminal ready, until that changes. */
     private volatile @Nullable String sizeAtFirst;
@@ -43,9 +45,10 @@ final class OwnTerminal extends UnixTerminal {
     @Override
     protected void saveTerminalSettings() {}
 
+    /** A program that ends while the superclass is made has the terminal raw already, and this field not yet. */
     @Override
     protected void restoreTerminalSettings() throws IOException {
-        Stty.run(asFound);
+        Stty.run(asFound == null || asFound.isEmpty() ? USUAL_SETTINGS : asFound);
     }
 
     /** At once: Lanterna makes an encoder for each character. */

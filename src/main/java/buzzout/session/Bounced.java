@@ -1,6 +1,7 @@
 package buzzout.session;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** How long each key's contacts bounced, and how many presses of all keys fall into each bar of the histogram. */
@@ -70,7 +71,7 @@ final class Bounced implements Summing.Sum<Press, Bounced> {
             }
         }
         keys.sort((one, other) -> Long.compare(other.longest(), one.longest()));
-        return keys;
+        return Collections.unmodifiableList(keys);
     }
 
     /** How many presses fall into each bar. */
@@ -79,6 +80,6 @@ final class Bounced implements Summing.Sum<Press, Bounced> {
         for (int presses : inBar) {
             bars.add(presses);
         }
-        return bars;
+        return Collections.unmodifiableList(bars);
     }
 }

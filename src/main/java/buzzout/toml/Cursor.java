@@ -39,11 +39,8 @@ final class Cursor {
 
     /** Whether nothing but blanks stands after the character here, on its line. */
     boolean isBlankAfter() {
-        int i = index + 1;
-        while (i < text.length() && isBlank(text.charAt(i))) {
-            i++;
-        }
-        return text.startsWith("\n", i) || text.startsWith("\r\n", i);
+        int at = pastBlanks(index + 1);
+        return text.startsWith("\n", at) || text.startsWith("\r\n", at);
     }
 
     /** The value of so many hexadecimal digits after the character here; -1 where there are fewer. */
@@ -64,13 +61,26 @@ final class Cursor {
         pairs = 0;
     }
 
-    /** Whether a name without quotes begins here, or a header with one. */
+    /** Whether this line begins with a name and an equals sign, or with a header. */
     boolean looksLikeASetting() {
-        int start = index;
-        while (start < text.length() && (isBlank(text.charAt(start)) || text.charAt(start) == '[')) {
-            start++;
+        int at = pastBlanks(index);
+        if (at < text.length() && text.charAt(at) == '[') {
+            at = pastBlanks(text.startsWith("[[", at) ? at + 2 : at + 1);
+            return at < text.length() && isLetter(text.charAt(at));
         }
-        return start < text.length() && isLetter(text.charAt(start));
+        int end = at;
+        while (end < text.length() && (isBare(text.charAt(end)) || "\"'.".indexOf(text.charAt(end)) >= 0)) {
+            end++;
+        }
+        return end > at && text.startsWith("=", pastBlanks(end));
+    }
+
+    private int pastBlanks(int from) {
+        int at = from;
+        while (at < text.length() && isBlank(text.charAt(at))) {
+            at++;
+        }
+        return at;
     }
 
     void next() {

@@ -16,11 +16,11 @@ final class Numeral {
         if (unsigned.equals("nan")) {
             return OptionalDouble.of(Double.NaN);
         }
-        if (unsigned.isEmpty() || !hasUnderscoresBetweenDigits(unsigned)) {
+        int base = base(word);
+        if (unsigned.isEmpty() || !hasUnderscoresBetweenDigits(unsigned, base)) {
             return OptionalDouble.empty();
         }
         String digits = unsigned.replace("_", "");
-        int base = base(word);
         if (base != 10) {
             return whole(digits.substring(2), base);
         }
@@ -32,12 +32,13 @@ final class Numeral {
         return word.startsWith("0x") ? 16 : word.startsWith("0o") ? 8 : word.startsWith("0b") ? 2 : 10;
     }
 
-    private static boolean hasUnderscoresBetweenDigits(String word) {
+    private static boolean hasUnderscoresBetweenDigits(String word, int base) {
+        int first = base == 10 ? 0 : "0x".length();
         for (int i = word.indexOf('_'); i >= 0; i = word.indexOf('_', i + 1)) {
-            boolean between = i > 0
+            boolean between = i > first
                     && i + 1 < word.length()
-                    && Character.digit(word.charAt(i - 1), 16) >= 0
-                    && Character.digit(word.charAt(i + 1), 16) >= 0;
+                    && Character.digit(word.charAt(i - 1), base) >= 0
+                    && Character.digit(word.charAt(i + 1), base) >= 0;
             if (!between) {
                 return false;
             }

@@ -14,6 +14,12 @@ final class PlainValue {
         String word = in.ahead(PlainValue::isPlain);
         OptionalDouble number = Numeral.value(word);
         boolean truth = word.equals("true") || word.equals("false");
+        if (number.isEmpty() && startsAsNumber(word) && !startsAsMoment(word)) {
+            throw Stumble.over(
+                    at,
+                    "there is no number '" + Stumble.cut(word) + "'",
+                    "write it without noughts before it and with digits on both sides of a point, or put text in quotes");
+        }
         if (!truth && number.isEmpty() && !startsAsMoment(word)) {
             throw in.unexpected(word, "a value", "put one there, text in quotes, such as \"D0\"");
         }
@@ -41,6 +47,11 @@ final class PlainValue {
 
     private static boolean isPlain(int point) {
         return Cursor.isBare(point) || point == '+' || point == '.' || point == ':';
+    }
+
+    private static boolean startsAsNumber(String word) {
+        int sign = word.startsWith("+") || word.startsWith("-") || word.startsWith(".") ? 1 : 0;
+        return word.length() > sign && Cursor.isDigit(word.charAt(sign));
     }
 
     private static boolean startsAsMoment(String word) {

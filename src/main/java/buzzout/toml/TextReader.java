@@ -45,17 +45,14 @@ final class TextReader {
         String closed = Character.toString(quote).repeat(3);
         in.next(closed.length());
         in.passLineEnd();
-        while (!in.sees(closed)) {
-            if (in.here() == Cursor.END) {
-                throw Stumble.over(
-                        at, "a text that begins with " + closed + " and does not end", "close it with " + closed);
+        try {
+            passTo(closed);
+        } catch (Stumble stumble) {
+            // The rest of the text is no settings all the same.
+            while (in.here() != Cursor.END && !in.passes(closed)) {
+                in.next(quote == '"' && in.here() == '\\' ? 2 : 1);
             }
-            if (in.isAtLineEnd()) {
-                put('\n', in.spot());
-                in.passLineEnd();
-            } else if (quote != '"' || !isPassedBreak()) {
-                character(quote == '"');
-            }
+            throw stumble;
         }
         in.next(closed.length());
         // Up to two quotes may stand before the three that close.
@@ -64,6 +61,22 @@ final class TextReader {
             in.next();
         }
         return read();
+    }
+
+    private void passTo(String closed) throws Stumble {
+        boolean escapes = closed.startsWith("\"");
+        while (!in.sees(closed)) {
+            if (in.here() == Cursor.END) {
+                throw Stumble.over(
+                        at, "a text that begins with " + closed + " and does not end", "close it with " + closed);
+            }
+            if (in.isAtLineEnd()) {
+                put('\n', in.spot());
+                in.passLineEnd();
+            } else if (!escapes || !isPassedBreak()) {
+                character(escapes);
+            }
+        }
     }
 
     private Value.Text read() {

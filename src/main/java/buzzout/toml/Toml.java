@@ -22,7 +22,7 @@ public final class Toml {
 
     private Toml(String text) {
         in = new Cursor(text);
-        values = new ValueReader(in);
+        values = new ValueReader(in, slips);
     }
 
     /**
@@ -98,11 +98,10 @@ public final class Toml {
 
     /** Goes on after a slip: at the next line, or after an open bracket at the first that looks like a new setting. */
     private void goOn(int first) {
-        if (in.here() != Cursor.END) {
+        if (values.isWithinBrackets() && in.line() > first && in.here() != Cursor.END) {
             in.returnToLineStart();
-            if (in.line() == first) {
-                in.passLine();
-            }
+        } else {
+            in.passLine();
         }
         while (values.isWithinBrackets() && !in.looksLikeASetting() && in.here() != Cursor.END) {
             in.passLine();

@@ -6,11 +6,14 @@ import java.util.List;
 /** Reads names and values. */
 final class ValueReader {
     private final Cursor in;
+    private final List<Slip> slips;
     private int depth;
     private int braces;
 
-    ValueReader(Cursor in) {
+    /** @param slips takes what is set twice, which is no reason to stop */
+    ValueReader(Cursor in, List<Slip> slips) {
         this.in = in;
+        this.slips = slips;
     }
 
     boolean isWithinBrackets() {
@@ -55,11 +58,15 @@ final class ValueReader {
         }
         in.passBlanks();
         Value value = value();
-        OpenTable table = into;
-        for (Name name : names.subList(0, names.size() - 1)) {
-            table = table.pointed(name, section);
+        try {
+            OpenTable table = into;
+            for (Name name : names.subList(0, names.size() - 1)) {
+                table = table.pointed(name, section);
+            }
+            table.set(names.get(names.size() - 1), value);
+        } catch (Stumble twice) {
+            slips.add(twice.slip());
         }
-        table.set(names.get(names.size() - 1), value);
     }
 
     private Value value() throws Stumble {

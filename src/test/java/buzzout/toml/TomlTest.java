@@ -87,7 +87,6 @@ class TomlTest {
             strings = {
                 "01",
                 "1__0",
-                "_1",
                 "1_",
                 "1.",
                 ".5",
@@ -96,17 +95,28 @@ class TomlTest {
                 "1_.5",
                 "0x",
                 "+0x1",
-                "0x-1",
+                "0x_1",
                 "0xg",
                 "0b2",
-                "- 1",
+                "0b_1",
+                "1_e5",
+                "1e_5",
+                "1.5e_3",
                 "9223372036854775808",
-                "infinity",
-                "True",
                 "1.2.3",
-                "D0"
+                "2D"
             })
-    void what_is_no_number_is_no_value(String written) {
+    void what_is_no_number_is_told_as_such(String written) {
+        assertEquals(
+                List.of("1:5: not TOML: there is no number '" + written
+                        + "'; write it without noughts before it and with digits on both sides of a point, or put text in"
+                        + " quotes"),
+                slips("a = " + written));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"_1", "- 1", "+", "infinity", "True", "D0", "-x"})
+    void what_begins_like_no_value_is_none(String written) {
         String first = slips("a = " + written).get(0);
         assertTrue(first.startsWith("1:5: not TOML: unexpected '"), first);
     }
@@ -215,6 +225,31 @@ class TomlTest {
         assertEquals("{\"b\"=2.0, \"d\"=4.0, \"f\"=6.0}", Written.of(file.settings()));
         assertEquals(3, file.slips().size(), () -> file.slips().toString());
         assertTrue(file.whole());
+    }
+
+    @Test
+    void what_is_set_twice_is_told_once_and_the_first_counts() {
+        Toml.File file = read("a = 1|a = [|2|]|b = {c = 3,|c = 4,|d = 5}|e = 6");
+        assertEquals("{\"a\"=1.0, \"b\"={\"c\"=3.0, \"d\"=5.0}, \"e\"=6.0}", Written.of(file.settings()));
+        assertEquals(
+                List.of(
+                        "\"a\" is set twice, first on line 1; keep one",
+                        "\"c\" is set twice, first on line 5; keep one"),
+                file.slips().stream().map(Slip::message).toList());
+    }
+
+    @Test
+    void the_rest_of_a_text_with_a_slip_is_no_settings() {
+        Toml.File file = read("a = \"\"\"|\\q|[rows]|\"\"\"|b = 1");
+        assertEquals("{\"b\"=1.0}", Written.of(file.settings()));
+        assertEquals(1, file.slips().size(), () -> file.slips().toString());
+    }
+
+    @Test
+    void after_a_list_with_a_slip_the_next_setting_is_read_whatever_its_name() {
+        Toml.File file = read("a = [1 2,|Esc, Q|A, S]|\"q\" = 3|1.b = 4|[-_]|x = [7 8|[c]|9 = 9");
+        assertEquals("{\"-_\"={}, \"1\"={\"b\"=4.0}, \"c\"={\"9\"=9.0}, \"q\"=3.0}", Written.of(file.settings()));
+        assertEquals(2, file.slips().size(), () -> file.slips().toString());
     }
 
     @Test
