@@ -70,7 +70,12 @@ public final class Pairs {
     }
 
     public boolean contains(Pair pair) {
-        return (readsLow(pair.low()) >>> pair.reads() & 1) != 0;
+        return contains(pair.low(), pair.reads());
+    }
+
+    /** The same of a pair by its pins. */
+    public boolean contains(int low, int reads) {
+        return (readsLow(low) >>> reads & 1) != 0;
     }
 
     public boolean containsAll(Pairs others) {

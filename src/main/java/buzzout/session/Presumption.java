@@ -1,8 +1,8 @@
 package buzzout.session;
 
-import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.plan.Key;
+import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Function;
 
 /** Which key a press of the person's own choice most likely was, by what it closed. */
 final class Presumption {
@@ -25,10 +24,9 @@ final class Presumption {
         if (plan.isMadeUp()) {
             return OptionalInt.empty();
         }
-        List<Integer> asPlanned = keysWhere(plan, pairs, key -> Expected.pair(plan, key));
-        List<Integer> candidates = asPlanned.isEmpty()
-                ? keysWhere(plan, pairs, key -> Expected.pair(plan, key).turned())
-                : asPlanned;
+        List<Integer> asPlanned = keysBetween(plan, pairs, plan.stripe());
+        List<Integer> candidates =
+                asPlanned.isEmpty() ? keysBetween(plan, pairs, plan.stripe().other()) : asPlanned;
         if (candidates.size() <= 1) {
             return candidates.isEmpty() ? OptionalInt.empty() : known(candidates.get(0));
         }
@@ -48,10 +46,11 @@ final class Presumption {
         return KNOWN.computeIfAbsent(key, OptionalInt::of);
     }
 
-    private static List<Integer> keysWhere(Plan plan, Pairs pairs, Function<Key, Pair> pairOf) {
-        List<Integer> keys = new ArrayList<>();
+    /** The keys whose two nets are a pair, with the pin of this kind of net driven. */
+    private static List<Integer> keysBetween(Plan plan, Pairs pairs, NetKind driven) {
+        List<Integer> keys = new ArrayList<>(1);
         for (Key key : plan.keys()) {
-            if (pairs.contains(pairOf.apply(key))) {
+            if (pairs.contains(key.net(driven), key.net(driven.other()))) {
                 keys.add(key.index());
             }
         }
