@@ -6,10 +6,10 @@ import buzzout.session.KeyState;
 import buzzout.session.Press;
 import buzzout.session.Session;
 import buzzout.session.Stage;
-import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 
 /** Which tone a change of the session deserves: at most one, and the one that needs the person most. */
 final class Tones {
@@ -18,9 +18,19 @@ final class Tones {
     private Tones() {}
 
     static Optional<Tone> between(Session before, Session after) {
-        return Stream.of(link(before, after), step(before, after), press(before, after), held(before, after))
-                .flatMap(Optional::stream)
-                .min(Comparator.comparing(MOST_NEEDED_FIRST::indexOf));
+        Set<Tone> deserved = EnumSet.noneOf(Tone.class);
+        link(before, after).ifPresent(deserved::add);
+        step(before, after).ifPresent(deserved::add);
+        held(before, after).ifPresent(deserved::add);
+        for (Press press : anew(before.presses(), after.presses())) {
+            deserved.add(press(after, press));
+        }
+        for (Tone tone : MOST_NEEDED_FIRST) {
+            if (deserved.contains(tone)) {
+                return Optional.of(tone);
+            }
+        }
+        return Optional.empty();
     }
 
     private static Optional<Tone> link(Session before, Session after) {
@@ -39,7 +49,6 @@ final class Tones {
         return session.count(KeyState.UNTESTED);
     }
 
-    /** Of the presses that are new, and the last one where it turned out to close something else than at first. */
     private static Optional<Tone> held(Session before, Session after) {
         if (after.flex().dropouts().size() > before.flex().dropouts().size()) {
             return Optional.of(Tone.WRONG);
@@ -53,16 +62,12 @@ final class Tones {
         return Optional.of(well ? after.allAtOnce().isOn() ? Tone.GOOD : Tone.DONE : Tone.WRONG);
     }
 
-    private static Optional<Tone> press(Session before, Session after) {
-        List<Press> presses = after.presses();
-        int known = Math.min(before.presses().size(), presses.size());
-        boolean lastIsOther = known > 0
-                && !closed(presses.get(known - 1))
-                        .equals(closed(before.presses().get(known - 1)));
-        boolean fewer = presses.size() < before.presses().size();
-        return presses.subList(lastIsOther && !fewer ? known - 1 : known, presses.size()).stream()
-                .map(press -> press(after, press))
-                .min(Comparator.comparing(MOST_NEEDED_FIRST::indexOf));
+    /** The presses that are new, and the last one where it turned out to close something else than at first. */
+    private static List<Press> anew(List<Press> before, List<Press> after) {
+        int known = Math.min(before.size(), after.size());
+        boolean lastIsOther = known > 0 && !closed(after.get(known - 1)).equals(closed(before.get(known - 1)));
+        boolean fewer = after.size() < before.size();
+        return after.subList(lastIsOther && !fewer ? known - 1 : known, after.size());
     }
 
     private static Object closed(Press press) {

@@ -26,6 +26,8 @@ final class PressToScreen {
     /** What comes during a ring is told after it. */
     private static final int RINGING_MILLIS = 180;
 
+    private static final int FIRST_TONE_MILLIS = 1000;
+
     private final Plan plan;
     private final SimulatedBoard board;
     private final Random random = new Random(46);
@@ -93,6 +95,8 @@ final class PressToScreen {
                         Map.of("SSH_CONNECTION", "192.0.2.1 1 192.0.2.2 22"),
                         Launched.command("run", plan(folder), "--port", pty.path(), "--log", "log.jsonl"))) {
             terminal.await("Press every key");
+            // That the quiet check is done is told by a tone of its own.
+            Thread.sleep(FIRST_TONE_MILLIS);
             for (int press = 0; press < presses; press++) {
                 Thread.sleep(RINGING_MILLIS + random.nextInt(60));
                 millis[press] = heard(terminal, key(1 + press % (plan.keys().size() - 1)));
