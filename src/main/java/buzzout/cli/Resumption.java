@@ -5,6 +5,7 @@ import buzzout.journal.LogNotWritten;
 import buzzout.journal.LogProblem;
 import buzzout.journal.ResumedLog;
 import buzzout.journal.SessionLog;
+import buzzout.journal.WrittenTime;
 import buzzout.probe.Printable;
 import buzzout.probe.ProbeEvent;
 import buzzout.session.Action;
@@ -12,7 +13,6 @@ import buzzout.session.Event;
 import buzzout.session.Stage;
 import java.io.Closeable;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,7 +75,7 @@ record Resumption(LoadedPlan loaded, Optional<String> unit, Journal journal, Pas
     }
 
     private static String note(OffsetDateTime now, Optional<String> torn) {
-        return "Taken up again " + DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(now) + " by Buzzout " + Version.NUMBER
+        return "Taken up again " + WrittenTime.of(now) + " by Buzzout " + Version.NUMBER
                 + torn.map(line -> "; the last line was torn and was cut off: "
                                 + Printable.of(line.length() > MOST_QUOTED ? line.substring(0, MOST_QUOTED) : line))
                         .orElse("");

@@ -35,7 +35,7 @@ final class Ledger {
     private final List<Tally> read = new ArrayList<>();
 
     private final List<Tally> flexed = new ArrayList<>();
-    /** All of these for each key and trial, as they are most often asked for. */
+    /** What all of these cost, for each key and trial. */
     private final List<Slipped> slipped = new ArrayList<>();
 
     private final BitSet named = new BitSet();
@@ -203,52 +203,18 @@ final class Ledger {
     /** What the presses of a key, or the outcomes of a trial, cost where this is forecast. */
     double askedCost(int asked, int forecast) {
         return readings.isVague(forecast)
-                ? askedCost(asked, forecast, 1)
+                ? vagueCost(asked, forecast, 1)
                 : slipped.get(asked).cost(forecast);
     }
 
     /** The part of {@link #askedCost} that is no slip: answers that a doubtful forecast agrees with. */
     double askedDoubt(int asked, int forecast) {
-        return readings.isVague(forecast) ? askedCost(asked, forecast, 0) : 0;
+        return readings.isVague(forecast) ? vagueCost(asked, forecast, 0) : 0;
     }
 
-    private double askedCost(int asked, int forecast, int slips) {
-        if (!asked(asked)) {
-            return everyKey && asked < keys ? doubt(forecast) : 0;
-        }
-        double cost = asked >= keys
-                ? cost(meant.get(asked), forecast, slips * Slips.TRIAL_SPOILT, slips * Slips.TRIAL_SPOILT)
-                : cost(meant.get(asked), forecast, slips * Slips.NO_PRESS, slips * Slips.OTHER_ANSWER);
-        if (asked < keys) {
-            cost += cost(read.get(asked), forecast, slips * Slips.SKIPPED, slips * Slips.NEIGHBOUR);
-            cost += cost(flexed.get(asked), forecast, slips * Slips.LET_GO, slips * Slips.LET_GO);
-            if (everyKey && !isNamed(asked)) {
-                cost += doubt(forecast);
-            }
-        }
-        return cost;
-    }
-
-    /** Whether anything is known of this key or trial alone. */
-    private boolean asked(int asked) {
-        return asked >= keys || named.get(asked) || !flexed.get(asked).isEmpty();
-    }
-
-    private double cost(Tally came, int forecast, double nothing, double another) {
-        double cost = 0;
-        for (int place = 0; place < came.count(); place++) {
-            int answer = came.answer(place);
-            cost += came.times(place) * cost(forecast, answer, answer == Readings.NOTHING ? nothing : another);
-        }
-        return cost;
-    }
-
-    private double cost(int forecast, int answer, double slip) {
-        if (forecast == answer) {
-            return 0;
-        }
-        double chance = readings.isVague(forecast) ? readings.chance(forecast, answer) : 0;
-        return chance > 0 ? Math.log(chance) : slip;
+    private double vagueCost(int asked, int forecast, int slips) {
+        boolean leftToBePressed = everyKey && asked < keys && !isNamed(asked);
+        return slipped.get(asked).cost(forecast, readings, slips) + (leftToBePressed ? doubt(forecast) : 0);
     }
 
     /** What an answer costs that {@code able} keys would give, {@code due} of them never named. */

@@ -12,10 +12,7 @@ import java.util.OptionalLong;
 
 /** The fields of one line, each taken only if it is what it should be. */
 record Fields(String owner, JsonObject object) {
-    /** Long enough for microseconds over thirty years, short enough to stay exact in any JSON reader. */
-    private static final int MOST_DIGITS = 15;
-
-    /** The largest such number. */
+    /** The largest number that a log holds: {@link JsonTree} takes no more digits for a whole number. */
     static final long MOST = 999_999_999_999_999L;
 
     private static final int MOST_QUOTED = 40;
@@ -63,20 +60,11 @@ record Fields(String owner, JsonObject object) {
         if (element == null) {
             return OptionalLong.empty();
         }
-        if (element instanceof JsonPrimitive value && value.isNumber() && isWhole(value.getAsString())) {
-            return OptionalLong.of(Long.parseLong(value.getAsString()));
+        if (element instanceof JsonPrimitive value && value.isNumber() && value.getAsNumber() instanceof Long whole) {
+            return OptionalLong.of(whole);
         }
         throw new UnusableLine(
                 quoted(name) + " of " + owner + " must be a whole number, not negative, of at most 15 digits");
-    }
-
-    private static boolean isWhole(String written) {
-        for (int i = 0; i < written.length(); i++) {
-            if (written.charAt(i) < '0' || written.charAt(i) > '9') {
-                return false;
-            }
-        }
-        return !written.isEmpty() && written.length() <= MOST_DIGITS;
     }
 
     UnusableLine missing(String name, String what) {

@@ -13,14 +13,14 @@ import java.util.Map;
 
 /** JSON values read and written by themselves: gson's own way leads over all that it knows of Java's types. */
 final class JsonTree {
-    /** Longer whole numbers are not exact in any JSON reader. */
+    /** Enough for microseconds over thirty years; longer whole numbers are not exact in any JSON reader. */
     private static final int MOST_EXACT_DIGITS = 15;
 
     private JsonTree() {}
 
     /**
-     * The next value, to be looked at and not to be written again: a number that is not whole, or too long to be exact,
-     * becomes the nearest double.
+     * The next value, to be looked at and not to be written again: a whole number, not negative, that is short enough to
+     * be exact becomes a {@link Long}, any other the nearest double.
      */
     static JsonElement read(JsonReader in) throws IOException {
         return switch (in.peek()) {

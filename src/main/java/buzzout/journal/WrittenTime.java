@@ -7,14 +7,14 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 
 /** A moment as ISO 8601 writes it; the usual form without Java's formatter, which takes its time to load. */
-final class WrittenTime {
+public final class WrittenTime {
     private static final String USUAL = "0000-00-00T00:00:00";
     private static final String OFFSET = "00:00";
 
     private WrittenTime() {}
 
     /** Such as {@code 2026-11-25T10:14:05+01:00}. */
-    static String of(OffsetDateTime at) {
+    public static String of(OffsetDateTime at) {
         if (at.getNano() != 0) {
             return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at);
         }

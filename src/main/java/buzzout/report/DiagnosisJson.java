@@ -12,7 +12,6 @@ import buzzout.plan.Plan;
 import buzzout.session.KeyState;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
-import java.time.format.DateTimeFormatter;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -45,8 +44,7 @@ public final class DiagnosisJson {
         Plan plan = outcome.plan();
         document.addProperty("board", plan.name());
         document.add("unit", JsonValues.orNull(outcome.unit()));
-        document.add(
-                "started", JsonValues.orNull(outcome.started().map(DateTimeFormatter.ISO_OFFSET_DATE_TIME::format)));
+        document.add("started", JsonValues.time(outcome.started()));
         List<KeyState> states = outcome.session().states();
         document.add("states", counts(states));
         document.add("keys", keys(plan, states));

@@ -1,11 +1,11 @@
 package buzzout.report;
 
+import buzzout.journal.WrittenTime;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonNull;
 import com.google.gson.JsonPrimitive;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,6 +24,6 @@ final class JsonValues {
     }
 
     static JsonElement time(Optional<OffsetDateTime> at) {
-        return orNull(at.map(DateTimeFormatter.ISO_OFFSET_DATE_TIME::format));
+        return orNull(at.map(WrittenTime::of));
     }
 }

@@ -8,10 +8,8 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** A pin table as JSON: format {@code buzzout-pins}, version 1, as PIN-TABLE.md describes it. */
 public final class PinTableJson {
@@ -50,7 +48,7 @@ public final class PinTableJson {
             JsonObject object = new JsonObject();
             object.addProperty("net", lead.net().name());
             object.addProperty("pin", lead.net().pin());
-            object.add("colour", orNull(lead.net().colour()));
+            object.add("colour", JsonValues.orNull(lead.net().colour()));
             object.addProperty("proven", lead.proven());
             array.add(object);
         }
@@ -68,7 +66,7 @@ public final class PinTableJson {
                         ? new JsonPrimitive(
                                 String.format(Locale.ROOT, "%02X", seat.usage().getAsInt()))
                         : JsonNull.INSTANCE);
-        object.add("place", orNull(seat.place()));
+        object.add("place", JsonValues.orNull(seat.place()));
         object.addProperty("x", seat.key().place().x());
         object.addProperty("y", seat.key().place().y());
         object.addProperty("width", seat.key().place().width());
@@ -79,13 +77,9 @@ public final class PinTableJson {
     private static JsonElement proof(PinTable.Proof proof) {
         JsonObject object = new JsonObject();
         object.addProperty("log", proof.log());
-        object.add("unit", orNull(proof.outcome().unit()));
-        object.add("started", orNull(proof.outcome().started().map(DateTimeFormatter.ISO_OFFSET_DATE_TIME::format)));
+        object.add("unit", JsonValues.orNull(proof.outcome().unit()));
+        object.add("started", JsonValues.time(proof.outcome().started()));
         object.addProperty("verdict", proof.outcome().verdict().word());
         return object;
-    }
-
-    private static JsonElement orNull(Optional<String> text) {
-        return text.<JsonElement>map(JsonPrimitive::new).orElse(JsonNull.INSTANCE);
     }
 }

@@ -3,6 +3,7 @@ package buzzout.report;
 import buzzout.plan.Plan;
 import buzzout.session.KeyState;
 import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 
@@ -31,11 +32,7 @@ final class Wording {
 
     /** Such as {@code 2026-11-25 10:14}. */
     static String time(OffsetDateTime at) {
-        return at.toLocalDate() + " " + two(at.getHour()) + ":" + two(at.getMinute());
-    }
-
-    private static String two(int number) {
-        return number < 10 ? "0" + number : String.valueOf(number);
+        return at.toLocalDate() + " " + at.toLocalTime().truncatedTo(ChronoUnit.MINUTES);
     }
 
     static String verdict(Outcome outcome) {

@@ -83,7 +83,7 @@ final class Numeral {
     }
 
     /** Where the digits from an index on end. */
-    private static int digits(String word, int from) {
+    static int digits(String word, int from) {
         int end = from;
         while (end < word.length() && Cursor.isDigit(word.charAt(end))) {
             end++;

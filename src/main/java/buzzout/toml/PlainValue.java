@@ -55,10 +55,7 @@ final class PlainValue {
     }
 
     private static boolean startsAsMoment(String word) {
-        int digits = 0;
-        while (digits < word.length() && Cursor.isDigit(word.charAt(digits))) {
-            digits++;
-        }
+        int digits = Numeral.digits(word, 0);
         return (digits == 4 && word.startsWith("-", digits)) || (digits == 2 && word.startsWith(":", digits));
     }
 }

@@ -116,7 +116,26 @@ final class TextReader {
     private int escaped(Spot spot) throws Stumble {
         in.next();
         int letter = in.here();
-        int point = switch (letter) {
+        int digits = switch (letter) {
+            case 'x' -> 2;
+            case 'u' -> 4;
+            case 'U' -> 8;
+            default -> 0;
+        };
+        int point = digits > 0 ? in.hexadecimal(digits) : named(letter);
+        if (!Character.isValidCodePoint(point) || Cursor.isHalf(point)) {
+            throw Stumble.over(
+                    spot,
+                    "invalid escape sequence '\\" + (in.isAtLineEnd() ? "" : Character.toString(letter)) + "'",
+                    "write \\\\ for a backslash, or put the text in single quotes");
+        }
+        in.next(1 + digits);
+        return point;
+    }
+
+    /** What a letter behind a backslash stands for; -1 where for nothing. */
+    private static int named(int letter) {
+        return switch (letter) {
             case 'b' -> '\b';
             case 't' -> '\t';
             case 'n' -> '\n';
@@ -124,24 +143,7 @@ final class TextReader {
             case 'r' -> '\r';
             case 'e' -> 0x1b;
             case '"', '\\' -> letter;
-            case 'x' -> in.hexadecimal(2);
-            case 'u' -> in.hexadecimal(4);
-            case 'U' -> in.hexadecimal(8);
             default -> -1;
         };
-        if (!Character.isValidCodePoint(point) || Cursor.isHalf(point)) {
-            throw Stumble.over(
-                    spot,
-                    "invalid escape sequence '\\" + (in.isAtLineEnd() ? "" : Character.toString(letter)) + "'",
-                    "write \\\\ for a backslash, or put the text in single quotes");
-        }
-        in.next(
-                switch (letter) {
-                    case 'x' -> 3;
-                    case 'u' -> 5;
-                    case 'U' -> 9;
-                    default -> 1;
-                });
-        return point;
     }
 }
