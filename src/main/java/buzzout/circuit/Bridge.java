@@ -8,7 +8,6 @@ import buzzout.plan.SolderSide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Two nets touch at two joints that lie side by side.
@@ -22,12 +21,12 @@ public record Bridge(int net, int key, int otherNet, int otherKey) implements Fa
     /** Joints further apart than this, in key pitches, do not come into contact. */
     private static final double REACH = 1.6;
 
-    static Stream<Fault> betweenNeighbours(Plan plan) {
+    static List<Fault> betweenNeighbours(Plan plan) {
         List<Fault> bridges = new ArrayList<>();
         for (NetKind kind : NetKind.values()) {
             addBetweenNeighbours(bridges, plan, kind);
         }
-        return bridges.stream();
+        return bridges;
     }
 
     private static void addBetweenNeighbours(List<Fault> bridges, Plan plan, NetKind kind) {
@@ -42,8 +41,12 @@ public record Bridge(int net, int key, int otherNet, int otherKey) implements Fa
         }
     }
 
-    static Stream<Fault> atCrossings(Plan plan) {
-        return plan.keys().stream().map(key -> new Bridge(key.row(), key.index(), key.column(), key.index()));
+    static List<Fault> atCrossings(Plan plan) {
+        List<Fault> bridges = new ArrayList<>();
+        for (Key key : plan.keys()) {
+            bridges.add(new Bridge(key.row(), key.index(), key.column(), key.index()));
+        }
+        return bridges;
     }
 
     @Override

@@ -13,7 +13,7 @@ public final class Catalogue {
     public static List<Fault> of(Plan plan) {
         List<Fault> all = new ArrayList<>();
         for (FaultKind kind : FaultKind.values()) {
-            kind.all(plan).forEach(all::add);
+            all.addAll(kind.all(plan));
         }
         return Collections.unmodifiableList(all);
     }
@@ -24,7 +24,7 @@ public final class Catalogue {
         List<Fault> ofKind = new ArrayList<>();
         for (FaultKind kind : FaultKind.values()) {
             if (kind.code().equals(firstWord)) {
-                kind.all(plan).forEach(ofKind::add);
+                ofKind.addAll(kind.all(plan));
             }
         }
         Optional<Fault> begun = Optional.empty();

@@ -254,8 +254,12 @@ public final class Circuit {
     private Branches standing() {
         BitSet dragged = wiring.draggedPins();
         Branches branches = new Branches(2 * stuck.cardinality() + dragged.cardinality());
-        stuck.stream().forEach(key -> branches.add(way(key)));
-        dragged.stream().forEach(pin -> branches.add(lumpOf[pin], lumpOf[wiring.layout().ground], sureDiodes + 1));
+        for (int key = stuck.nextSetBit(0); key >= 0; key = stuck.nextSetBit(key + 1)) {
+            branches.add(way(key));
+        }
+        for (int pin = dragged.nextSetBit(0); pin >= 0; pin = dragged.nextSetBit(pin + 1)) {
+            branches.add(lumpOf[pin], lumpOf[wiring.layout().ground], sureDiodes + 1);
+        }
         return branches;
     }
 

@@ -1,17 +1,24 @@
 package buzzout.circuit;
 
 import buzzout.plan.Plan;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** What would be open for good with another fault conducts at one moment and not at the next, as a cold joint does. */
 public record ComesAndGoes(Fault open) implements Fault {
-    static Stream<Fault> all(Plan plan) {
-        return Stream.of(FaultKind.LINK_OPEN, FaultKind.JUMPER_OFF, FaultKind.LEAD_OFF, FaultKind.KEY_OPEN)
-                .flatMap(kind -> kind.all(plan))
-                .map(ComesAndGoes::new);
+    private static final List<FaultKind> OPEN =
+            List.of(FaultKind.LINK_OPEN, FaultKind.JUMPER_OFF, FaultKind.LEAD_OFF, FaultKind.KEY_OPEN);
+
+    static List<Fault> all(Plan plan) {
+        List<Fault> faults = new ArrayList<>();
+        for (FaultKind kind : OPEN) {
+            for (Fault open : kind.all(plan)) {
+                faults.add(new ComesAndGoes(open));
+            }
+        }
+        return faults;
     }
 
     @Override

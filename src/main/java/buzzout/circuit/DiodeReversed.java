@@ -2,15 +2,19 @@ package buzzout.circuit;
 
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** A key's diode sits the other way round than planned. */
 public record DiodeReversed(int key) implements Fault {
-    static Stream<Fault> all(Plan plan) {
-        return plan.keys().stream().map(Key::index).map(DiodeReversed::new);
+    static List<Fault> all(Plan plan) {
+        List<Fault> faults = new ArrayList<>();
+        for (Key key : plan.keys()) {
+            faults.add(new DiodeReversed(key.index()));
+        }
+        return faults;
     }
 
     @Override

@@ -3,15 +3,19 @@ package buzzout.circuit;
 import buzzout.plan.Key;
 import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** A key's own branch is open: its switch, its diode, or a joint of theirs. */
 public record KeyOpen(int key) implements Fault {
-    static Stream<Fault> all(Plan plan) {
-        return plan.keys().stream().map(Key::index).map(KeyOpen::new);
+    static List<Fault> all(Plan plan) {
+        List<Fault> faults = new ArrayList<>();
+        for (Key key : plan.keys()) {
+            faults.add(new KeyOpen(key.index()));
+        }
+        return faults;
     }
 
     @Override

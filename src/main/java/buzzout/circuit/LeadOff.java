@@ -3,15 +3,18 @@ package buzzout.circuit;
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import buzzout.plan.SolderSide;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** The lead from a net to its controller pin does not conduct. */
 public record LeadOff(int net) implements Fault {
-    static Stream<Fault> all(Plan plan) {
-        return IntStream.range(0, plan.nets().size()).mapToObj(LeadOff::new);
+    static List<Fault> all(Plan plan) {
+        List<Fault> faults = new ArrayList<>();
+        for (int net = 0; net < plan.nets().size(); net++) {
+            faults.add(new LeadOff(net));
+        }
+        return faults;
     }
 
     @Override

@@ -2,20 +2,22 @@ package buzzout.circuit;
 
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Two leads are soldered to each other's controller pins; {@code net} is the lower index. */
 public record LeadsSwapped(int net, int otherNet) implements Fault {
-    static Stream<Fault> all(Plan plan, boolean neighbours) {
-        int nets = plan.nets().size();
-        return IntStream.range(0, nets)
-                .boxed()
-                .flatMap(net -> IntStream.range(net + 1, nets)
-                        .filter(other -> (other == net + 1) == neighbours)
-                        .mapToObj(other -> new LeadsSwapped(net, other)));
+    static List<Fault> all(Plan plan, boolean neighbours) {
+        List<Fault> faults = new ArrayList<>();
+        for (int net = 0; net < plan.nets().size(); net++) {
+            for (int other = net + 1; other < plan.nets().size(); other++) {
+                if ((other == net + 1) == neighbours) {
+                    faults.add(new LeadsSwapped(net, other));
+                }
+            }
+        }
+        return faults;
     }
 
     @Override

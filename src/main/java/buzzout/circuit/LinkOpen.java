@@ -7,11 +7,10 @@ import buzzout.plan.SolderSide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** A link of a row or column, or a jumper, does not conduct. */
 public record LinkOpen(int net, int link, boolean jumper) implements Fault {
-    static Stream<Fault> all(Plan plan, boolean jumpers) {
+    static List<Fault> all(Plan plan, boolean jumpers) {
         List<Fault> faults = new ArrayList<>();
         for (int net = 0; net < plan.nets().size(); net++) {
             List<Link> links = plan.nets().get(net).links();
@@ -21,7 +20,7 @@ public record LinkOpen(int net, int link, boolean jumper) implements Fault {
                 }
             }
         }
-        return faults.stream();
+        return faults;
     }
 
     @Override

@@ -4,12 +4,11 @@ import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** The board was wired from behind as if from the front: the column leads run in the opposite order. */
 public record MirrorImage() implements Fault {
-    static Stream<Fault> all(Plan plan) {
-        return plan.nets(NetKind.COLUMN).size() > 2 ? Stream.of(new MirrorImage()) : Stream.of();
+    static List<Fault> all(Plan plan) {
+        return plan.nets(NetKind.COLUMN).size() > 2 ? List.of(new MirrorImage()) : List.of();
     }
 
     @Override

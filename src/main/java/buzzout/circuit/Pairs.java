@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 
 /** A set of pairs over at most 64 pins. Immutable. */
 public final class Pairs {
@@ -93,6 +94,15 @@ public final class Pairs {
 
     public Pairs without(Pair pair) {
         return minus(of(pair));
+    }
+
+    /** Those that a condition holds of. */
+    public Pairs where(Predicate<Pair> condition) {
+        long[] words = new long[readsLow.length];
+        for (Pair pair : list()) {
+            words[pair.low()] |= condition.test(pair) ? 1L << pair.reads() : 0;
+        }
+        return takingOver(words);
     }
 
     public Pairs plus(Pairs others) {

@@ -5,9 +5,11 @@ import buzzout.plan.Link;
 import buzzout.plan.Net;
 import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Set;
 
 /** A part of the board that at most one supposed fault can spoil. */
 public sealed interface Part {
@@ -33,8 +35,10 @@ public sealed interface Part {
 
     /** The numbers of all joints of some parts, rows first, such as {@code R2.3 and C4.2}. */
     static String numbers(Plan plan, Collection<Part> parts) {
-        List<String> numbers =
-                joints(plan, parts).stream().map(joint -> joint.number(plan)).toList();
+        List<String> numbers = new ArrayList<>();
+        for (Joint joint : joints(plan, parts)) {
+            numbers.add(joint.number(plan));
+        }
         int last = numbers.size() - 1;
         return last < 1
                 ? String.join("", numbers)
@@ -43,13 +47,19 @@ public sealed interface Part {
 
     /** The joints of some parts, each once, net by net in solder order. */
     static List<Joint> joints(Plan plan, Collection<Part> parts) {
-        return parts.stream()
-                .flatMap(part -> part.joints(plan).stream())
-                .distinct()
-                .sorted(java.util.Comparator.comparingInt((Joint joint) -> joint.net(plan))
-                        .thenComparingInt(
-                                joint -> plan.nets().get(joint.net(plan)).jointOf(joint.key())))
-                .collect(Collectors.toList());
+        Set<Joint> theirs = new HashSet<>();
+        for (Part part : parts) {
+            theirs.addAll(part.joints(plan));
+        }
+        List<Joint> inOrder = new ArrayList<>();
+        for (Net net : plan.nets()) {
+            for (int at = 0; at < net.joints().size(); at++) {
+                if (theirs.contains(net.joint(at))) {
+                    inOrder.add(net.joint(at));
+                }
+            }
+        }
+        return inOrder;
     }
 
     record LinkPart(int net, int link) implements Part {

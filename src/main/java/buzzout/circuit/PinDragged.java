@@ -2,15 +2,18 @@ package buzzout.circuit;
 
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** A pin is loaded, as by a LED to ground, and rises only to a level between low and high. */
 public record PinDragged(int net) implements Fault {
-    static Stream<Fault> all(Plan plan) {
-        return IntStream.range(0, plan.nets().size()).mapToObj(PinDragged::new);
+    static List<Fault> all(Plan plan) {
+        List<Fault> faults = new ArrayList<>();
+        for (int net = 0; net < plan.nets().size(); net++) {
+            faults.add(new PinDragged(net));
+        }
+        return faults;
     }
 
     @Override

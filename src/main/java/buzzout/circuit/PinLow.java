@@ -2,15 +2,18 @@ package buzzout.circuit;
 
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** A pin is tied to ground and reads low whatever is driven. */
 public record PinLow(int net) implements Fault {
-    static Stream<Fault> all(Plan plan) {
-        return IntStream.range(0, plan.nets().size()).mapToObj(PinLow::new);
+    static List<Fault> all(Plan plan) {
+        List<Fault> faults = new ArrayList<>();
+        for (int net = 0; net < plan.nets().size(); net++) {
+            faults.add(new PinLow(net));
+        }
+        return faults;
     }
 
     @Override

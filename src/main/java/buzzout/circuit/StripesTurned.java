@@ -3,12 +3,11 @@ package buzzout.circuit;
 import buzzout.plan.Plan;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Every diode sits the other way round than planned. */
 public record StripesTurned() implements Fault {
-    static Stream<Fault> all() {
-        return Stream.of(new StripesTurned());
+    static List<Fault> all() {
+        return List.of(new StripesTurned());
     }
 
     @Override

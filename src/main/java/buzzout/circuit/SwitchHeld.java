@@ -2,15 +2,19 @@ package buzzout.circuit;
 
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** A switch conducts without being pressed. */
 public record SwitchHeld(int key) implements Fault {
-    static Stream<Fault> all(Plan plan) {
-        return plan.keys().stream().map(Key::index).map(SwitchHeld::new);
+    static List<Fault> all(Plan plan) {
+        List<Fault> faults = new ArrayList<>();
+        for (Key key : plan.keys()) {
+            faults.add(new SwitchHeld(key.index()));
+        }
+        return faults;
     }
 
     @Override

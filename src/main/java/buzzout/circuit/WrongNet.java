@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * One end of a key is soldered to a neighbouring net.
@@ -18,7 +17,7 @@ import java.util.stream.Stream;
  * @param atKey the neighbouring key whose joint it is soldered to
  */
 public record WrongNet(int key, NetKind strayed, int atKey) implements Fault {
-    static Stream<Fault> all(Plan plan) {
+    static List<Fault> all(Plan plan) {
         List<Fault> faults = new ArrayList<>();
         for (NetKind kind : NetKind.values()) {
             for (Key key : plan.keys()) {
@@ -28,7 +27,7 @@ public record WrongNet(int key, NetKind strayed, int atKey) implements Fault {
                 }
             }
         }
-        return faults.stream();
+        return faults;
     }
 
     private static Optional<Key> nearestOn(Plan plan, NetKind kind, Key key, int net) {

@@ -25,7 +25,11 @@ final class Console {
 
     private static void print(PrintWriter stream, String text) {
         String ended = text.endsWith("\n") ? text : text + "\n";
-        ended.lines().forEach(line -> stream.println(Printable.of(line)));
+        for (int from = 0; from < ended.length(); ) {
+            int end = ended.indexOf('\n', from);
+            stream.println(Printable.of(ended.substring(from, end)));
+            from = end + 1;
+        }
         stream.flush();
     }
 }

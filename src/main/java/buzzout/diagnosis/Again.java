@@ -1,5 +1,6 @@
 package buzzout.diagnosis;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -24,25 +25,31 @@ final class Again {
         for (int index = 0; index < strands.size(); index++) {
             first(board, strands.get(index), findings.get(index).probability()).ifPresent(again::set);
         }
-        return again.stream().boxed().toList();
+        List<Integer> keys = new ArrayList<>();
+        for (int key = again.nextSetBit(0); key >= 0; key = again.nextSetBit(key + 1)) {
+            keys.add(key);
+        }
+        return keys;
     }
 
     /** The sentence that asks for the first of a finding's keys. */
     static Optional<String> sentence(Case board, Strand strand, double probability) {
-        return first(board, strand, probability).stream()
-                .mapToObj(board.plan().keys()::get)
-                .map(key -> "press " + key.spoken()
-                        + " once more, by itself: if it answers as before, that was no slip of the finger")
-                .findFirst();
+        OptionalInt first = first(board, strand, probability);
+        return first.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "press " + board.plan().keys().get(first.getAsInt()).spoken()
+                                + " once more, by itself: if it answers as before, that was no slip of the finger");
     }
 
     private static OptionalInt first(Case board, Strand strand, double probability) {
-        return probability >= SURE
-                ? OptionalInt.empty()
-                : strand.duties().stream()
-                        .map(term -> unsure(board, term, strand.base().forecast()))
-                        .flatMapToInt(BitSet::stream)
-                        .min();
+        BitSet unsure = new BitSet();
+        if (probability < SURE) {
+            for (Term term : strand.duties()) {
+                unsure.or(unsure(board, term, strand.base().forecast()));
+            }
+        }
+        return unsure.isEmpty() ? OptionalInt.empty() : OptionalInt.of(unsure.nextSetBit(0));
     }
 
     /** The keys of a term that had a turn in a read-through, clear or not, and were never called. */

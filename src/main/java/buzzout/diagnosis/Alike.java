@@ -1,10 +1,10 @@
 package buzzout.diagnosis;
 
 import buzzout.plan.NetKind;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Unexplained terms that may have one cause, because their keys sit on one net. */
 final class Alike {
@@ -16,11 +16,15 @@ final class Alike {
             return List.of();
         }
         Set<Term> costly = board.costs(hypothesis).keySet();
-        return Stream.of(NetKind.values())
-                .map(kind ->
-                        onNet(board, costly, board.plan().keys().get(of.key()).net(kind), kind))
-                .filter(alike -> alike.size() > 1)
-                .toList();
+        List<Set<Term>> terms = new ArrayList<>();
+        for (NetKind kind : NetKind.values()) {
+            Set<Term> alike =
+                    onNet(board, costly, board.plan().keys().get(of.key()).net(kind), kind);
+            if (alike.size() > 1) {
+                terms.add(alike);
+            }
+        }
+        return terms;
     }
 
     private static Set<Term> onNet(Case board, Set<Term> costly, int net, NetKind kind) {

@@ -63,10 +63,14 @@ final class Charges {
         for (Net net : plan.nets()) {
             onNet.add(new BitSet());
             BitSet keys = new BitSet();
-            net.joints().forEach(keys::set);
+            for (int key : net.joints()) {
+                keys.set(key);
+            }
             keysOfNet.add(keys);
         }
-        plan.keys().forEach(key -> inKey.add(new BitSet()));
+        for (int key = 0; key < plan.keys().size(); key++) {
+            inKey.add(new BitSet());
+        }
         for (int number = 0; number < faults.size(); number++) {
             place(number, faults.get(number));
         }
@@ -137,7 +141,11 @@ final class Charges {
     }
 
     List<Fault> faults(BitSet charged) {
-        return charged.stream().mapToObj(faults::get).toList();
+        List<Fault> theirs = new ArrayList<>();
+        for (int number = charged.nextSetBit(0); number >= 0; number = charged.nextSetBit(number + 1)) {
+            theirs.add(faults.get(number));
+        }
+        return theirs;
     }
 
     /** Whether no charged fault spoils a part that this one does. */

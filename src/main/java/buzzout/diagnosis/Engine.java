@@ -35,6 +35,8 @@ public final class Engine {
     private static final String CUT_SHORT =
             "So much of what came contradicts the rest that the search for explanations was"
                     + " cut short; there may be a better one.";
+    private static final Comparator<Findings.Told> SUREST_FIRST = (one, other) ->
+            Double.compare(other.finding().probability(), one.finding().probability());
     private static final Comparator<Map.Entry<Term, Double>> HEAVIEST_FIRST =
             (one, other) -> Double.compare(one.getValue(), other.getValue());
 
@@ -119,9 +121,11 @@ public final class Engine {
                 nothingNewTried && continued && Math.abs(again.logLikelihood() - explanation.logLikelihood()) < 1e-9;
         explanation = again;
         if (asExpected && !(rough && effort.thorough())) {
-            strands = strands.stream()
-                    .map(strand -> strand.again(board, explanation))
-                    .toList();
+            List<Strand> weighedAgain = new ArrayList<>();
+            for (Strand strand : strands) {
+                weighedAgain.add(strand.again(board, explanation));
+            }
+            strands = weighedAgain;
         } else {
             Hypothesis glanced = explanation;
             boolean wasCutShort = cutShort;
@@ -147,26 +151,20 @@ public final class Engine {
     private Diagnosis diagnosis(boolean hasTime) {
         settling.start();
         double anotherBoard = AnotherBoard.probability(board.ledger(), explanation);
-        List<Strand> standing = strands.stream().filter(Strand::holdsItsFault).toList();
-        List<Findings.Told> ofStrands = standing.stream()
-                .map(strand -> Findings.of(board, explanation, strand, exhaustive, settling, hasTime)
-                        .discounted(1 - anotherBoard))
-                .toList();
-        List<Findings.Told> told = ofStrands.stream()
-                .sorted(Comparator.<Findings.Told>comparingDouble(
-                                each -> each.finding().probability())
-                        .reversed())
-                .toList();
-        List<Finding> findings = told.stream().map(Findings.Told::finding).toList();
-        List<NextStep> next = settling.isOwed()
-                ? List.of()
-                : settling.ranked(told.stream()
-                        .map(Findings.Told::settle)
-                        .flatMap(Optional::stream)
-                        .toList());
-        double unexplored = exhaustive.isPresent()
-                ? 0
-                : strands.stream().mapToDouble(Strand::unexplored).max().orElse(0);
+        List<Strand> standing = new ArrayList<>();
+        List<Findings.Told> told = new ArrayList<>();
+        double unexplored = 0;
+        for (Strand strand : strands) {
+            unexplored = Math.max(unexplored, strand.unexplored());
+            if (strand.holdsItsFault()) {
+                standing.add(strand);
+                told.add(Findings.of(board, explanation, strand, exhaustive, settling, hasTime)
+                        .discounted(1 - anotherBoard));
+            }
+        }
+        List<Integer> again = Again.keys(board, explanation, standing, findings(told));
+        told.sort(SUREST_FIRST);
+        List<NextStep> next = settling.isOwed() ? List.of() : settling.ranked(unsettled(told));
         List<String> troubles = new ArrayList<>(Findings.troubles(board, explanation));
         if (cutShort) {
             troubles.add(0, CUT_SHORT);
@@ -174,12 +172,23 @@ public final class Engine {
         if (anotherBoard > AnotherBoard.WORTH_TELLING) {
             troubles.add(0, AnotherBoard.WARNING);
         }
-        List<Integer> again = Again.keys(
-                board,
-                explanation,
-                standing,
-                ofStrands.stream().map(Findings.Told::finding).toList());
-        return new Diagnosis(findings, unexplored, troubles, again, next);
+        return new Diagnosis(findings(told), exhaustive.isPresent() ? 0 : unexplored, troubles, again, next);
+    }
+
+    private static List<Finding> findings(List<Findings.Told> told) {
+        List<Finding> findings = new ArrayList<>();
+        for (Findings.Told each : told) {
+            findings.add(each.finding());
+        }
+        return findings;
+    }
+
+    private static List<Settle> unsettled(List<Findings.Told> told) {
+        List<Settle> unsettled = new ArrayList<>();
+        for (Findings.Told each : told) {
+            each.settle().ifPresent(unsettled::add);
+        }
+        return unsettled;
     }
 
     /** The faults of the best explanation that the last weighing found. */
@@ -266,11 +275,12 @@ public final class Engine {
 
     /** The best of what could stand in for a fault and, at the same time, makes others needless. */
     private Hypothesis thinnest(Strand strand) {
-        return strand.result().weighed().stream()
-                .limit(MOST_THINNED)
-                .map(this::thinned)
-                .max(Hypothesis.BY_SCORE)
-                .orElseThrow();
+        List<Hypothesis> weighedThere = strand.result().weighed();
+        Hypothesis best = thinned(weighedThere.get(0));
+        for (int place = 1; place < Math.min(MOST_THINNED, weighedThere.size()); place++) {
+            best = better(best, thinned(weighedThere.get(place)));
+        }
+        return best;
     }
 
     /** Without the faults that do not pay for themselves. */

@@ -42,8 +42,10 @@ final class Findings {
         for (Hypothesis hypothesis : result.weighed()) {
             BitSet added = (BitSet) hypothesis.charged().clone();
             added.andNot(base.charged());
-            double weight = Math.exp(hypothesis.score() - result.best().score()) / total;
-            added.stream().forEach(number -> weights.merge(number, weight, Double::sum));
+            double weight = weight(hypothesis, result) / total;
+            for (int number = added.nextSetBit(0); number >= 0; number = added.nextSetBit(number + 1)) {
+                weights.merge(number, weight, Double::sum);
+            }
             if (added.cardinality() == 1 && Math.abs(hypothesis.logLikelihood() - explanation.logLikelihood()) < 1e-9) {
                 same.set(added.nextSetBit(0));
             }
@@ -53,14 +55,15 @@ final class Findings {
         List<Suspect> suspects = new ArrayList<>();
         List<Suspect> otherwise = new ArrayList<>();
         exhaustive.ifPresent(all -> weights.replaceAll((number, weight) -> all.probability(number)));
-        weights.forEach((number, weight) -> {
-            Suspect suspect = new Suspect(board.charges().fault(number), Math.min(1, weight));
+        for (Map.Entry<Integer, Double> weight : weights.entrySet()) {
+            int number = weight.getKey();
+            Suspect suspect = new Suspect(board.charges().fault(number), Math.min(1, weight.getValue()));
             if (same.get(number)) {
                 suspects.add(suspect);
-            } else if (weight >= WORTH_NAMING && instead.get(number)) {
+            } else if (weight.getValue() >= WORTH_NAMING && instead.get(number)) {
                 otherwise.add(suspect);
             }
-        });
+        }
         Comparator<Suspect> order = (one, other) -> {
             int likelier = Double.compare(Math.rint(other.probability() / TIE), Math.rint(one.probability() / TIE));
             return likelier != 0
@@ -69,13 +72,8 @@ final class Findings {
         };
         suspects.sort(order);
         otherwise.sort(order);
-        double probability = exhaustive
-                .map(all -> all.probabilityOfAny(same))
-                .orElseGet(() -> result.weighed().stream()
-                        .filter(hypothesis -> hypothesis.charged().intersects(same))
-                        .mapToDouble(hypothesis ->
-                                Math.exp(hypothesis.score() - result.best().score()) / total)
-                        .sum());
+        double probability =
+                exhaustive.map(all -> all.probabilityOfAny(same)).orElseGet(() -> weightOfAny(same, result) / total);
         Optional<Settle> settle = settling.of(board, strand, suspects, hasTime);
         Finding finding = new Finding(
                 suspects,
@@ -89,19 +87,34 @@ final class Findings {
     /** The faults of hypotheses without any of these. */
     private static BitSet inPlaceOf(BitSet suspects, Hypothesis base, Search.Result result) {
         BitSet instead = new BitSet();
-        result.weighed().stream()
-                .map(Hypothesis::charged)
-                .filter(charged -> !charged.intersects(suspects))
-                .forEach(instead::or);
+        for (Hypothesis hypothesis : result.weighed()) {
+            if (!hypothesis.charged().intersects(suspects)) {
+                instead.or(hypothesis.charged());
+            }
+        }
         instead.andNot(base.charged());
         return instead;
     }
 
     private static double total(Search.Result result) {
-        return result.weighed().stream()
-                .mapToDouble(hypothesis ->
-                        Math.exp(hypothesis.score() - result.best().score()))
-                .sum();
+        double total = 0;
+        for (Hypothesis hypothesis : result.weighed()) {
+            total += weight(hypothesis, result);
+        }
+        return total;
+    }
+
+    private static double weightOfAny(BitSet faults, Search.Result result) {
+        double weight = 0;
+        for (Hypothesis hypothesis : result.weighed()) {
+            weight += hypothesis.charged().intersects(faults) ? weight(hypothesis, result) : 0;
+        }
+        return weight;
+    }
+
+    /** Beside the best one. */
+    private static double weight(Hypothesis hypothesis, Search.Result result) {
+        return Math.exp(hypothesis.score() - result.best().score());
     }
 
     static double unexplored(Search.Result result) {
@@ -116,10 +129,11 @@ final class Findings {
         board.ledger()
                 .fallen()
                 .forEach(net -> troubles.add(fell(board.charges().plan().nets().get(net))));
-        board.costs(explanation).entrySet().stream()
-                .filter(cost -> cost.getValue() < Slips.REPEAT)
-                .map(cost -> Because.unexplained(board, cost.getKey(), explanation.forecast()))
-                .forEach(troubles::add);
+        for (Map.Entry<Term, Double> cost : board.costs(explanation).entrySet()) {
+            if (cost.getValue() < Slips.REPEAT) {
+                troubles.add(Because.unexplained(board, cost.getKey(), explanation.forecast()));
+            }
+        }
         return troubles;
     }
 

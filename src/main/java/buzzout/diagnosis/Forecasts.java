@@ -11,7 +11,6 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 
 /**
  * Forecasts for sets of faults, each made from the forecast of one fault fewer.
@@ -156,18 +155,22 @@ final class Forecasts {
 
     /** Asks the circuit again about each trial on whose nets a fault has a say. */
     private void tryAgain(BitSet charged, int number, Reading quiet, int[] answers) {
-        int[] concerned = IntStream.range(0, trials.size())
-                .filter(trial -> charges.holdsAny(charged)
-                        || (charges.reached(trials.get(trial).nets(charges.plan()), charged) & charges.nets(number))
-                                != 0)
-                .toArray();
-        if (concerned.length == 0) {
+        BitSet concerned = new BitSet();
+        for (int trial = 0; trial < trials.size(); trial++) {
+            concerned.set(trial, isConcerned(trials.get(trial), charged, number));
+        }
+        if (concerned.isEmpty()) {
             return;
         }
         Circuit circuit = boards.circuit(charged);
-        for (int trial : concerned) {
+        for (int trial = concerned.nextSetBit(0); trial >= 0; trial = concerned.nextSetBit(trial + 1)) {
             answers[keys.size() + trial] = outcome(circuit, quiet, trials.get(trial));
         }
+    }
+
+    private boolean isConcerned(Trial trial, BitSet charged, int number) {
+        return charges.holdsAny(charged)
+                || (charges.reached(trial.nets(charges.plan()), charged) & charges.nets(number)) != 0;
     }
 
     private int outcome(Circuit circuit, Reading quiet, Trial trial) {
@@ -181,9 +184,12 @@ final class Forecasts {
     int[] touches(BitSet charged, List<Joint> joints) {
         Circuit circuit = boards.circuit(charged);
         Reading quiet = circuit.quiet();
-        return joints.stream()
-                .mapToInt(joint -> boards.beyond(quiet, circuit.touching(joint).quiet()))
-                .toArray();
+        int[] read = new int[joints.size()];
+        for (int joint = 0; joint < read.length; joint++) {
+            read[joint] =
+                    boards.beyond(quiet, circuit.touching(joints.get(joint)).quiet());
+        }
+        return read;
     }
 
     private Single single(int number) {

@@ -11,7 +11,7 @@ import java.util.Comparator;
  * @param logLikelihood the sum of the costs of all terms
  */
 record Hypothesis(BitSet charged, double logPrior, Forecast forecast, double logLikelihood) {
-    static final Comparator<Hypothesis> BY_SCORE = (one, other) -> Double.compare(one.score(), other.score());
+    static final Comparator<Hypothesis> BEST_FIRST = (one, other) -> Double.compare(other.score(), one.score());
 
     /** The logarithm of its weight against a faultless board that explains everything. */
     double score() {

@@ -148,7 +148,12 @@ final class Ledger {
 
     /** Whether any key had its turn in a read-through. */
     boolean hasReadThrough() {
-        return read.stream().anyMatch(tally -> !tally.isEmpty());
+        for (Tally tally : read) {
+            if (!tally.isEmpty()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether all that is known of this key's answer is what came at its turn in a read-through. */

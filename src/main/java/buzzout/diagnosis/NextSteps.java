@@ -10,6 +10,9 @@ import java.util.Set;
 final class NextSteps {
     private static final int MOST = 5;
 
+    private static final Comparator<NextStep> LEAST_FIRST =
+            (one, other) -> Double.compare(Math.rint(one.effort() * 1e6), Math.rint(other.effort() * 1e6));
+
     private NextSteps() {}
 
     /**
@@ -18,20 +21,33 @@ final class NextSteps {
      */
     static List<NextStep> ranked(List<Settle> unsettled) {
         Set<Step> steps = new LinkedHashSet<>();
-        unsettled.forEach(settle -> steps.addAll(settle.steps()));
-        double all = unsettled.stream().mapToDouble(Settle::effort).sum();
+        double all = 0;
+        for (Settle settle : unsettled) {
+            steps.addAll(settle.steps());
+            all += settle.effort();
+        }
         List<NextStep> ranked = new ArrayList<>();
         for (Step step : steps) {
-            List<Settle> told = unsettled.stream()
-                    .filter(settle -> settle.steps().contains(step))
-                    .toList();
+            List<Settle> told = toldBy(step, unsettled);
             double itself = told.get(0).effortOf(step);
-            double saved = told.stream()
-                    .mapToDouble(settle -> settle.effort() + itself - settle.effortWithFirst(step))
-                    .sum();
-            ranked.add(new NextStep(step, told.get(0).does(step), told.get(0).tells(step), all + itself - saved));
+            double effort = all + itself;
+            for (Settle settle : told) {
+                effort -= settle.effort() + itself - settle.effortWithFirst(step);
+            }
+            ranked.add(new NextStep(step, told.get(0).does(step), told.get(0).tells(step), effort));
         }
-        ranked.sort(Comparator.comparingDouble(next -> Math.rint(next.effort() * 1e6)));
+        ranked.sort(LEAST_FIRST);
         return ranked.subList(0, Math.min(MOST, ranked.size()));
+    }
+
+    /** Those that a step tells something about. */
+    private static List<Settle> toldBy(Step step, List<Settle> unsettled) {
+        List<Settle> told = new ArrayList<>();
+        for (Settle settle : unsettled) {
+            if (settle.steps().contains(step)) {
+                told.add(settle);
+            }
+        }
+        return told;
     }
 }

@@ -22,7 +22,7 @@ final class OneMore {
                 .filter(fault -> charges.logOdds(fault) > costs && charges.canJoin(start.charged(), fault))
                 .mapToObj(fault -> board.with(start, fault))
                 .filter(more -> more.score() > start.score() + 1e-9)
-                .max(Hypothesis.BY_SCORE)
+                .min(Hypothesis.BEST_FIRST)
                 .orElse(start);
     }
 
@@ -32,7 +32,7 @@ final class OneMore {
         return IntStream.range(0, board.charges().count())
                 .filter(board.charges()::tiesNets)
                 .mapToObj(fault -> board.with(nothing, fault))
-                .sorted(Hypothesis.BY_SCORE.reversed())
+                .sorted(Hypothesis.BEST_FIRST)
                 .limit(most)
                 .toList();
     }

@@ -20,7 +20,7 @@ final class Retied {
                 .filter(fault -> charges.tiesNets(fault) && (charges.nets(fault) & nets) != 0)
                 .boxed()
                 .flatMap(fault -> Stream.concat(inPlace(board, explanation, fault), inPair(board, explanation, fault)))
-                .sorted(Hypothesis.BY_SCORE.reversed())
+                .sorted(Hypothesis.BEST_FIRST)
                 .limit(most)
                 .toList();
     }
@@ -49,7 +49,7 @@ final class Retied {
         return charges.onNets(charges.nets(fault)).stream()
                 .filter(other -> most + charges.logOdds(other) > 0 && charges.canJoin(tied.charged(), other))
                 .mapToObj(other -> board.with(tied, other))
-                .max(Hypothesis.BY_SCORE)
+                .min(Hypothesis.BEST_FIRST)
                 .stream();
     }
 }

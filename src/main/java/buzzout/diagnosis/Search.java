@@ -156,14 +156,17 @@ final class Search {
     }
 
     private Result result() {
-        List<Hypothesis> kept = weighed.stream()
-                .map(Branch::hypothesis)
-                .filter(hypothesis -> hypothesis.score() >= best + LOG_THRESHOLD)
-                .sorted(Hypothesis.BY_SCORE.reversed())
-                .toList();
-        double left = open.stream()
-                .mapToDouble(branch -> Math.exp(branch.bound() - best))
-                .sum();
+        List<Hypothesis> kept = new ArrayList<>();
+        for (Branch branch : weighed) {
+            if (branch.hypothesis().score() >= best + LOG_THRESHOLD) {
+                kept.add(branch.hypothesis());
+            }
+        }
+        kept.sort(Hypothesis.BEST_FIRST);
+        double left = 0;
+        for (Branch branch : open) {
+            left += Math.exp(branch.bound() - best);
+        }
         return new Result(kept, left);
     }
 

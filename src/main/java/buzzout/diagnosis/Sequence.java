@@ -1,5 +1,6 @@
 package buzzout.diagnosis;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -22,6 +23,9 @@ final class Sequence {
      */
     record Test(double effort, List<Integer> outcomes) {}
 
+    private static final Comparator<Cut> CHEAPEST_FIRST =
+            (one, other) -> Double.compare(one.test.effort(), other.test.effort());
+
     /** A test's states by what it shows in them. */
     private static final class Cut {
         private final Test test;
@@ -33,7 +37,11 @@ final class Sequence {
             for (int state = 0; state < test.outcomes().size(); state++) {
                 shown.merge(test.outcomes().get(state), 1L << state, (one, other) -> one | other);
             }
-            parts = shown.values().stream().mapToLong(Long::longValue).toArray();
+            parts = new long[shown.size()];
+            int at = 0;
+            for (long states : shown.values()) {
+                parts[at++] = states;
+            }
         }
 
         /** Whether it shows different things in these states. */
@@ -60,10 +68,11 @@ final class Sequence {
      */
     Sequence(double[] weights, List<Test> tests, double untold) {
         this.weights = weights;
-        this.cuts = withoutDearer(tests).stream()
-                .map(Cut::new)
-                .sorted(Comparator.comparingDouble(cut -> cut.test.effort()))
-                .toList();
+        this.cuts = new ArrayList<>();
+        for (Test test : withoutDearer(tests)) {
+            cuts.add(new Cut(test));
+        }
+        cuts.sort(CHEAPEST_FIRST);
         this.untold = untold;
     }
 
@@ -78,7 +87,11 @@ final class Sequence {
 
     /** For each state, the first that shows the same. */
     private static List<Integer> partition(Test test) {
-        return test.outcomes().stream().map(test.outcomes()::indexOf).toList();
+        List<Integer> partition = new ArrayList<>();
+        for (int outcome : test.outcomes()) {
+            partition.add(test.outcomes().indexOf(outcome));
+        }
+        return partition;
     }
 
     /** The expected effort from here on, with the best test first. */

@@ -3,10 +3,10 @@ package buzzout.diagnosis;
 import buzzout.circuit.Fault;
 import buzzout.plan.Joint;
 import buzzout.plan.Key;
+import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,8 +14,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** What would tell the explanations of a finding apart, and at what expected effort. */
 final class Settle {
@@ -40,23 +38,24 @@ final class Settle {
         presses();
         touches();
         readings();
-        double[] weights = states.stream()
-                .mapToDouble(state -> Math.exp(state.score() - top))
-                .toArray();
+        double[] weights = new double[states.size()];
+        for (int state = 0; state < weights.length; state++) {
+            weights[state] = Math.exp(states.get(state).score() - top);
+        }
         sequence = new Sequence(weights, List.copyOf(tests.values()), Labour.UNSOLDERING);
-        best = tests.keySet().stream()
-                .min(Comparator.comparingDouble(this::effortWithFirst))
-                .map(this::says)
-                .or(this::firstByMeter);
+        best = leastWithFirst().map(this::says).or(this::firstByMeter);
     }
 
     /** The explanations that a step is to tell apart, most probable first. */
     static List<Hypothesis> states(Strand strand) {
         double best = strand.result().best().score();
-        return strand.result().weighed().stream()
-                .filter(state -> Math.exp(state.score() - best) >= WORTH_TELLING)
-                .limit(Sequence.MOST_STATES)
-                .toList();
+        List<Hypothesis> states = new ArrayList<>();
+        for (Hypothesis state : strand.result().weighed()) {
+            if (states.size() < Sequence.MOST_STATES && Math.exp(state.score() - best) >= WORTH_TELLING) {
+                states.add(state);
+            }
+        }
+        return states;
     }
 
     static boolean isSure(List<Suspect> suspects) {
@@ -78,7 +77,9 @@ final class Settle {
         }
         List<Joint> joints = joints();
         Map<Hypothesis, int[]> read = new LinkedHashMap<>();
-        states.forEach(state -> read.put(state, board.forecasts().touches(state.charged(), joints)));
+        for (Hypothesis state : states) {
+            read.put(state, board.forecasts().touches(state.charged(), joints));
+        }
         for (int index = 0; index < joints.size(); index++) {
             int joint = index;
             add(
@@ -93,30 +94,38 @@ final class Settle {
         Plan plan = board.plan();
         long nets = 0;
         for (Hypothesis state : states) {
-            nets |= added(state).stream()
-                    .mapToLong(fault -> board.charges().nets(fault))
-                    .reduce(0, (one, other) -> one | other);
+            BitSet added = added(state);
+            for (int fault = added.nextSetBit(0); fault >= 0; fault = added.nextSetBit(fault + 1)) {
+                nets |= board.charges().nets(fault);
+            }
         }
-        long concerned = nets;
-        return IntStream.range(0, plan.nets().size())
-                .filter(net -> (concerned >>> net & 1) != 0)
-                .mapToObj(plan.nets()::get)
-                .flatMap(net -> net.joints().stream().map(key -> new Joint(key, net.kind())))
-                .toList();
+        List<Joint> joints = new ArrayList<>();
+        for (long left = nets; left != 0; left &= left - 1) {
+            Net net = plan.nets().get(Long.numberOfTrailingZeros(left));
+            for (int at = 0; at < net.joints().size(); at++) {
+                joints.add(net.joint(at));
+            }
+        }
+        return joints;
     }
 
     private void readings() {
         Set<String> places = new LinkedHashSet<>();
-        states.forEach(state -> faults(state).forEach(fault -> places.add(fault.meter(board.plan()))));
-        for (String place : places) {
-            add(
-                    new Step.Measure(place),
-                    Labour.READING,
-                    state -> faults(state).stream()
-                                    .anyMatch(fault -> fault.meter(board.plan()).equals(place))
-                            ? 1
-                            : 0);
+        for (Hypothesis state : states) {
+            places.addAll(places(state));
         }
+        for (String place : places) {
+            add(new Step.Measure(place), Labour.READING, state -> places(state).contains(place) ? 1 : 0);
+        }
+    }
+
+    /** Where a meter would tell something of a state's faults. */
+    private List<String> places(Hypothesis state) {
+        List<String> places = new ArrayList<>();
+        for (Fault fault : faults(state)) {
+            places.add(fault.meter(board.plan()));
+        }
+        return places;
     }
 
     private interface Outcome {
@@ -125,8 +134,13 @@ final class Settle {
 
     /** Keeps a step that has not the same outcome everywhere. */
     private void add(Step step, double effort, Outcome outcome) {
-        List<Integer> outcomes = states.stream().map(outcome::in).toList();
-        if (outcomes.stream().distinct().count() > 1) {
+        List<Integer> outcomes = new ArrayList<>();
+        boolean same = true;
+        for (Hypothesis state : states) {
+            outcomes.add(outcome.in(state));
+            same &= outcomes.get(0).equals(outcomes.get(outcomes.size() - 1));
+        }
+        if (!same) {
             tests.put(step, new Sequence.Test(effort, outcomes));
         }
     }
@@ -153,8 +167,22 @@ final class Settle {
         return best;
     }
 
+    private Optional<Step> leastWithFirst() {
+        Optional<Step> best = Optional.empty();
+        double least = Double.POSITIVE_INFINITY;
+        for (Step step : tests.keySet()) {
+            double effort = effortWithFirst(step);
+            if (best.isEmpty() || effort < least) {
+                best = Optional.of(step);
+                least = effort;
+            }
+        }
+        return best;
+    }
+
     private Optional<String> firstByMeter() {
-        return faults(states.get(0)).stream().findFirst().map(fault -> byMeter(fault.meter(board.plan())));
+        List<String> places = places(states.get(0));
+        return places.isEmpty() ? Optional.empty() : Optional.of(byMeter(places.get(0)));
     }
 
     private String says(Step step) {
@@ -210,16 +238,19 @@ final class Settle {
             byWords.computeIfAbsent(words.of(outcomes.get(state)), any -> new ArrayList<>())
                     .add(states.get(state));
         }
-        return byWords.entrySet().stream()
-                .map(outcome -> outcome.getKey() + meaning(outcome.getValue()))
-                .collect(Collectors.joining("; "));
+        List<String> meanings = new ArrayList<>();
+        for (Map.Entry<String, List<Hypothesis>> outcome : byWords.entrySet()) {
+            meanings.add(outcome.getKey() + meaning(outcome.getValue()));
+        }
+        return String.join("; ", meanings);
     }
 
     private String meaning(List<Hypothesis> group) {
-        String first = faults(group.get(0)).stream()
-                .map(fault -> fault.says(board.plan()))
-                .collect(Collectors.joining(" and "));
-        String named = first.isEmpty() ? "what was seen was a slip" : first;
+        List<String> first = new ArrayList<>();
+        for (Fault fault : faults(group.get(0))) {
+            first.add(fault.says(board.plan()));
+        }
+        String named = first.isEmpty() ? "what was seen was a slip" : String.join(" and ", first);
         return group.size() == 1 ? named : named + ", or " + (group.size() - 1) + " more";
     }
 

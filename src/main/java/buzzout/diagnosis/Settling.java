@@ -1,5 +1,6 @@
 package buzzout.diagnosis;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,12 +16,13 @@ final class Settling {
         static Question of(Strand strand) {
             List<Hypothesis> states = Settle.states(strand);
             double best = states.get(0).score();
-            return new Question(
-                    strand.base().charged(),
-                    states.stream().map(Hypothesis::charged).toList(),
-                    states.stream()
-                            .map(state -> Math.round(1e9 * Math.exp(state.score() - best)))
-                            .toList());
+            List<BitSet> charged = new ArrayList<>();
+            List<Long> weights = new ArrayList<>();
+            for (Hypothesis state : states) {
+                charged.add(state.charged());
+                weights.add(Math.round(1e9 * Math.exp(state.score() - best)));
+            }
+            return new Question(strand.base().charged(), charged, weights);
         }
     }
 

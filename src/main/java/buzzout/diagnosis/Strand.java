@@ -28,7 +28,7 @@ record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result
     Strand again(Case board, Hypothesis explanation) {
         List<Hypothesis> weighed = result.weighed().stream()
                 .map(board::again)
-                .sorted(Hypothesis.BY_SCORE.reversed())
+                .sorted(Hypothesis.BEST_FIRST)
                 .toList();
         Set<Term> dutiesNow = duties(board, base, board.costs(explanation));
         return new Strand(fault, base, dutiesNow, new Search.Result(weighed, result.unexplored()));
@@ -41,7 +41,7 @@ record Strand(int fault, Hypothesis base, Set<Term> duties, Search.Result result
                 .filter(hypothesis ->
                         added.stream().allMatch(other -> board.charges().canJoin(hypothesis.charged(), other)))
                 .map(hypothesis -> board.exchanged(hypothesis, gone, added))
-                .sorted(Hypothesis.BY_SCORE.reversed())
+                .sorted(Hypothesis.BEST_FIRST)
                 .toList();
         Set<Term> dutiesNow = duties(board, now, board.costs(explanation));
         return new Strand(fault, now, dutiesNow, new Search.Result(weighed, result.unexplored()));

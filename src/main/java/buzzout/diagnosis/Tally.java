@@ -1,5 +1,6 @@
 package buzzout.diagnosis;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -33,7 +34,11 @@ final class Tally {
 
     /** Each once. */
     List<Integer> answers() {
-        return Arrays.stream(answers, 0, count).boxed().toList();
+        List<Integer> each = new ArrayList<>(count);
+        for (int place = 0; place < count; place++) {
+            each.add(answers[place]);
+        }
+        return each;
     }
 
     int answer(int place) {

@@ -10,7 +10,12 @@ package buzzout.plan;
 public record Key(int index, String name, int row, int column, Place place) {
     /** The name as it stands in a sentence: in quotes where it could be taken for punctuation. */
     public String spoken() {
-        return name.chars().allMatch(Character::isLetterOrDigit) ? name : '"' + name + '"';
+        for (int at = 0; at < name.length(); at++) {
+            if (!Character.isLetterOrDigit(name.charAt(at))) {
+                return '"' + name + '"';
+            }
+        }
+        return name;
     }
 
     public int net(NetKind kind) {

@@ -29,7 +29,7 @@ final class SimulatedSketch {
     private static final long WRAP = 1L << 32;
 
     private final String chip;
-    private final List<String> offered;
+    private final List<String> offered = new ArrayList<>();
     private final Consumer<String> say;
     private final ToLongFunction<String> riseNanos;
     private List<String> pins = List.of();
@@ -48,9 +48,11 @@ final class SimulatedSketch {
      */
     SimulatedSketch(Controller controller, ToLongFunction<String> riseNanos, Consumer<String> say) {
         chip = controller.name().replace(' ', '-');
-        offered = controller.pins().stream()
-                .filter(pin -> controller.reserved(pin).isEmpty())
-                .toList();
+        for (String pin : controller.pins()) {
+            if (controller.reserved(pin).isEmpty()) {
+                offered.add(pin);
+            }
+        }
         this.say = say;
         this.riseNanos = riseNanos;
     }

@@ -38,11 +38,13 @@ public final class BounceText {
 
     /** The keys that bounced too long, one sentence each. */
     public static List<String> over(Plan plan, Bounces bounces) {
-        return bounces.overLimit().stream()
-                .map(key -> plan.keys().get(key.key()).spoken() + " bounced up to " + millis(key.longest())
-                        + " ms, over the limit of " + millis(bounces.limitMicros()) + " ms, in " + key.over()
-                        + " of " + counted(key.presses(), "press"))
-                .toList();
+        List<String> over = new ArrayList<>();
+        for (Bounces.OfKey key : bounces.overLimit()) {
+            over.add(plan.keys().get(key.key()).spoken() + " bounced up to " + millis(key.longest())
+                    + " ms, over the limit of " + millis(bounces.limitMicros()) + " ms, in " + key.over() + " of "
+                    + counted(key.presses(), "press"));
+        }
+        return over;
     }
 
     /** One line for each bar. */

@@ -2,10 +2,12 @@ package buzzout.report;
 
 import buzzout.diagnosis.Diagnosis;
 import buzzout.diagnosis.Finding;
+import buzzout.diagnosis.NextStep;
 import buzzout.diagnosis.Suspect;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.session.KeyState;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Findings as plain text, to be read at the bench or pasted into a message that asks for help. */
@@ -40,12 +42,15 @@ public final class FindingsText {
         bounces();
         held();
         doubts(outcome.diagnosis());
-        outcome.diagnosis().next().stream()
-                .findFirst()
-                .ifPresent(next -> page.gap().paragraph("Next: ", sentence(next.says())));
+        List<NextStep> next = outcome.diagnosis().next();
+        if (!next.isEmpty()) {
+            page.gap().paragraph("Next: ", sentence(next.get(0).says()));
+        }
         if (!findings.isEmpty()) {
             page.gap().paragraph("Before you solder");
-            Wording.CAUTIONS.forEach(caution -> page.paragraph("  ", caution));
+            for (String caution : Wording.CAUTIONS) {
+                page.paragraph("  ", caution);
+            }
         }
         return page.toString();
     }
@@ -53,11 +58,13 @@ public final class FindingsText {
     private void keys() {
         List<KeyState> states = outcome.session().states();
         for (KeyState state : KeyState.values()) {
-            List<String> names = plan.keys().stream()
-                    .filter(key -> states.get(key.index()) == state)
-                    .map(Key::name)
-                    .toList();
-            if (!state.isWell() && !names.isEmpty()) {
+            List<String> names = new ArrayList<>();
+            for (Key key : plan.keys()) {
+                if (!state.isWell() && states.get(key.index()) == state) {
+                    names.add(key.name());
+                }
+            }
+            if (!names.isEmpty()) {
                 page.paragraph("  " + state.mark(ascii) + " " + padded(state.word()), String.join(" ", names));
             }
         }

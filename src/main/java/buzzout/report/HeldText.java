@@ -36,7 +36,11 @@ public final class HeldText {
 
     /** One sentence for each way in which keys dropped out together, most frequent first. */
     public static List<String> dropouts(Plan plan, FlexCheck flex) {
-        return flex.patterns().stream().map(each -> dropouts(plan, each)).toList();
+        List<String> sentences = new ArrayList<>();
+        for (FlexCheck.Pattern each : flex.patterns()) {
+            sentences.add(dropouts(plan, each));
+        }
+        return sentences;
     }
 
     private static String dropouts(Plan plan, FlexCheck.Pattern pattern) {

@@ -30,7 +30,7 @@ public record ProposedPrior(
         List<ProposedPrior> priors = new ArrayList<>();
         for (FaultKind kind : FaultKind.values()) {
             long places = whole.stream()
-                    .mapToLong(unit -> kind.all(unit.plan()).count())
+                    .mapToLong(unit -> kind.all(unit.plan()).size())
                     .sum();
             long found = whole.stream()
                     .flatMap(unit -> unit.faults().stream())

@@ -1,6 +1,7 @@
 package buzzout.report;
 
 import buzzout.diagnosis.Diagnosis;
+import buzzout.session.AllAtOnce;
 import buzzout.session.KeyState;
 import buzzout.session.Session;
 
@@ -27,9 +28,12 @@ public enum Verdict {
         if (!diagnosis.findings().isEmpty()) {
             return FAULTY;
         }
-        long good = session.count(KeyState.GOOD);
-        long untested = session.count(KeyState.UNTESTED);
-        boolean company = session.allAtOnce().tried().stream().allMatch(tried -> HeldText.isAsComputed(session, tried));
+        int good = session.count(KeyState.GOOD);
+        int untested = session.count(KeyState.UNTESTED);
+        boolean company = true;
+        for (AllAtOnce.Tried tried : session.allAtOnce().tried()) {
+            company &= HeldText.isAsComputed(session, tried);
+        }
         if (good + untested < session.states().size() || !company) {
             return UNEXPLAINED;
         }

@@ -37,7 +37,7 @@ final class Wording {
 
     static String verdict(Outcome outcome) {
         int keys = outcome.plan().keys().size();
-        long untested = outcome.session().count(KeyState.UNTESTED);
+        int untested = outcome.session().count(KeyState.UNTESTED);
         String tested = outcome.session().count(KeyState.GOOD) + " of " + counted(keys, "key") + " good"
                 + (untested > 0 ? ", " + untested + " untested" : "") + ".";
         return switch (outcome.verdict()) {

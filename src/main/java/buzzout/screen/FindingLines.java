@@ -53,10 +53,12 @@ final class FindingLines {
     private static List<Line> of(View view, Pen pen, int members, int next) {
         FindingLines made = new FindingLines(view.plan(), pen);
         Diagnosis diagnosis = view.snapshot().diagnosis();
-        diagnosis.next().stream()
-                .findFirst()
-                .ifPresent(first -> made.add("Next: " + first.says(), 6, Ink.STRONG, NONE));
-        diagnosis.troubles().forEach(trouble -> made.add(trouble, 2, Ink.STRONG, NONE));
+        if (!diagnosis.next().isEmpty()) {
+            made.add("Next: " + diagnosis.next().get(0).says(), 6, Ink.STRONG, NONE);
+        }
+        for (String trouble : diagnosis.troubles()) {
+            made.add(trouble, 2, Ink.STRONG, NONE);
+        }
         for (int index = 0; index < diagnosis.findings().size(); index++) {
             Finding finding = diagnosis.findings().get(index);
             if (view.chosen().filter(finding::equals).isPresent()) {

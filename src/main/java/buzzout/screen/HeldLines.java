@@ -30,10 +30,13 @@ final class HeldLines {
 
     /** The line that is no longer true, where a dropout goes on instead of having ended. */
     static Optional<String> noLonger(Session before, Session after) {
-        return before.flex().dropouts().stream()
-                .filter(each -> !after.flex().dropouts().contains(each))
-                .reduce((first, second) -> second)
-                .map(each -> dropout(before, each));
+        Optional<String> last = Optional.empty();
+        for (FlexCheck.Dropout each : before.flex().dropouts()) {
+            if (!after.flex().dropouts().contains(each)) {
+                last = Optional.of(dropout(before, each));
+            }
+        }
+        return last;
     }
 
     private static boolean isDoubted(Session before, Session after) {

@@ -21,11 +21,12 @@ final class KeyPainter {
 
     private static String bounce(View view, Key key) {
         Bounces bounces = view.session().bounces();
-        return bounces.overLimit().stream()
-                .filter(each -> each.key() == key.index())
-                .map(each -> "; bounces " + each.longest() / 1000 + " ms, limit " + bounces.limitMicros() / 1000)
-                .findFirst()
-                .orElse("");
+        for (Bounces.OfKey each : bounces.overLimit()) {
+            if (each.key() == key.index()) {
+                return "; bounces " + each.longest() / 1000 + " ms, limit " + bounces.limitMicros() / 1000;
+            }
+        }
+        return "";
     }
 
     private static String net(Net net) {

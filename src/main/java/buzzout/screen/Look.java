@@ -1,8 +1,8 @@
 package buzzout.screen;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * What the terminal may be sent.
@@ -11,6 +11,9 @@ import java.util.stream.Stream;
  * @param ascii whether only printable ASCII may be used
  */
 public record Look(boolean colour, boolean ascii) {
+    /** The first of these that is set tells the locale. */
+    private static final List<String> LOCALES = List.of("LC_ALL", "LC_CTYPE", "LANG");
+
     /** The look that the environment allows, narrowed by what the person asked for. */
     public static Look from(Map<String, String> environment, boolean noColour, boolean ascii) {
         boolean plain = noColour || !environment.getOrDefault("NO_COLOR", "").isEmpty();
@@ -24,12 +27,17 @@ public record Look(boolean colour, boolean ascii) {
 
     /** The Linux console's fonts lack the marks, and other locales than UTF-8 lack them altogether. */
     private static boolean showsSymbols(Map<String, String> environment) {
-        String locale = Stream.of("LC_ALL", "LC_CTYPE", "LANG")
-                .map(name -> environment.getOrDefault(name, ""))
-                .filter(value -> !value.isEmpty())
-                .findFirst()
-                .orElse("")
-                .toLowerCase(Locale.ROOT);
+        String locale = locale(environment).toLowerCase(Locale.ROOT);
         return (locale.endsWith("utf-8") || locale.endsWith("utf8")) && !"linux".equals(environment.get("TERM"));
+    }
+
+    private static String locale(Map<String, String> environment) {
+        for (String name : LOCALES) {
+            String locale = environment.getOrDefault(name, "");
+            if (!locale.isEmpty()) {
+                return locale;
+            }
+        }
+        return "";
     }
 }

@@ -21,7 +21,7 @@ final class RetestWords {
     }
 
     private static String asPlanned(Session session) {
-        long untested = session.count(KeyState.UNTESTED);
+        int untested = session.count(KeyState.UNTESTED);
         boolean onlyUntested =
                 session.count(KeyState.GOOD) + untested == session.plan().keys().size()
                         && session.quiet().isEmpty();

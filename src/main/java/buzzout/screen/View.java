@@ -7,6 +7,7 @@ import buzzout.plan.Plan;
 import buzzout.session.KeyState;
 import buzzout.session.Session;
 import buzzout.session.Stage;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -79,8 +80,8 @@ record View(Setting setting, Snapshot snapshot, Focus focus, List<KeyState> stat
     }
 
     /** How many keys have this state. */
-    long count(KeyState state) {
-        return states.stream().filter(state::equals).count();
+    int count(KeyState state) {
+        return Collections.frequency(states, state);
     }
 
     /** The key that a keystroke is about: the one called, or whose joint is, or else the one selected. */

@@ -67,6 +67,12 @@ public record Bounces(long limitMicros, List<OfKey> keys, List<Bar> histogram) {
 
     /** The keys that bounced too long at least once, the longest bounce first. */
     public List<OfKey> overLimit() {
-        return keys.stream().filter(key -> key.over() > 0).toList();
+        List<OfKey> over = new ArrayList<>();
+        for (OfKey key : keys) {
+            if (key.over() > 0) {
+                over.add(key);
+            }
+        }
+        return over;
     }
 }

@@ -21,7 +21,7 @@ public final class CommonPath {
     public static List<Fault> of(Plan plan, Set<Integer> dropped, Set<Integer> stayed) {
         Layout layout = new Layout(plan);
         return Stream.of(FaultKind.LINK_OPEN, FaultKind.JUMPER_OFF, FaultKind.LEAD_OFF, FaultKind.KEY_OPEN)
-                .flatMap(kind -> kind.all(plan))
+                .flatMap(kind -> kind.all(plan).stream())
                 .filter(fault -> dropped.stream().allMatch(key -> isOnNetOf(fault, plan, key)))
                 .filter(fault -> {
                     Circuit broken = Circuit.of(layout, List.of(fault));

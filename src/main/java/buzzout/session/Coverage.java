@@ -4,6 +4,8 @@ import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.plan.Key;
 import buzzout.plan.Plan;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 
@@ -17,13 +19,17 @@ final class Coverage {
         Set<Integer> unsteady = session.flex().unsteady();
         Pairs unpressed = StuckPins.without(plan, session.quiet());
         boolean madeUp = plan.isMadeUp();
-        return plan.keys().stream()
-                .map(key -> !madeUp && unpressed.contains(Expected.pair(plan, key))
-                        ? KeyState.HELD
-                        : unsteady.contains(key.index())
-                                ? KeyState.INTERMITTENT
-                                : tested.state(key.index(), session.everyKeyPressed()))
-                .toList();
+        List<KeyState> states = new ArrayList<>();
+        for (Key key : plan.keys()) {
+            if (!madeUp && unpressed.contains(Expected.pair(plan, key))) {
+                states.add(KeyState.HELD);
+            } else if (unsteady.contains(key.index())) {
+                states.add(KeyState.INTERMITTENT);
+            } else {
+                states.add(tested.state(key.index(), session.everyKeyPressed()));
+            }
+        }
+        return Collections.unmodifiableList(states);
     }
 
     /** A press while another key is down proves only a key that answers exactly as planned. */

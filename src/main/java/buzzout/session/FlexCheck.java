@@ -1,7 +1,6 @@
 package buzzout.session;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -140,7 +139,9 @@ public record FlexCheck(boolean on, Map<Integer, Grip> grips, List<Dropout> drop
     /** The keys that dropped out at least once. */
     public Set<Integer> unsteady() {
         Set<Integer> keys = new TreeSet<>();
-        dropouts.forEach(each -> keys.add(each.key()));
+        for (Dropout each : dropouts) {
+            keys.add(each.key());
+        }
         return keys;
     }
 
@@ -151,9 +152,9 @@ public record FlexCheck(boolean on, Map<Integer, Grip> grips, List<Dropout> drop
             Pattern once = pattern(group);
             patterns.merge(once.dropped(), once, FlexCheck::both);
         }
-        return patterns.values().stream()
-                .sorted(Comparator.comparingInt(Pattern::times).reversed())
-                .toList();
+        List<Pattern> oftenest = new ArrayList<>(patterns.values());
+        oftenest.sort((one, other) -> Integer.compare(other.times(), one.times()));
+        return oftenest;
     }
 
     /** Dropouts by what dropped together, oldest first. */

@@ -120,15 +120,16 @@ final class Fold {
         if (draft.stage != Stage.PRESSING || draft.quiet.contains(pair)) {
             return;
         }
-        if (hold(draft, before, micros)) {
-            whoCloses(draft, pair).forEach(key -> draft.flex = draft.flex.closes(key, micros));
-            return;
+        boolean held = hold(draft, before, micros);
+        FlexCheck flex = draft.flex;
+        boolean bouncing = false;
+        for (int key : whoCloses(draft, pair)) {
+            if (held || flex.isBounce(key, micros)) {
+                bouncing = true;
+                draft.flex = draft.flex.closes(key, micros);
+            }
         }
-        List<Integer> bouncing = whoCloses(draft, pair).stream()
-                .filter(key -> draft.flex.isBounce(key, micros))
-                .toList();
-        if (!bouncing.isEmpty()) {
-            bouncing.forEach(key -> draft.flex = draft.flex.closes(key, micros));
+        if (held || bouncing) {
             return;
         }
         boolean keyDown = !before.minus(draft.quiet).isEmpty();

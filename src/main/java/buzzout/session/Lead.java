@@ -28,7 +28,7 @@ public record Lead(Pairs now, List<Touch> touches, Optional<Joint> called, Pairs
 
     /** Of these pairs, those with the spare pin. */
     static Pairs of(Plan plan, Pairs pairs) {
-        return Pairs.of(pairs.list().stream().filter(pair -> isOn(plan, pair)).toList());
+        return pairs.where(pair -> isOn(plan, pair));
     }
 
     static boolean isOn(Plan plan, Pair pair) {

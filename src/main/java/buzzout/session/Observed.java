@@ -37,9 +37,10 @@ final class Observed implements Summing.Sum<Press, Observed> {
         public Observed nothing() {
             long[] good = new long[plan.keys().size()];
             Arrays.fill(good, NEVER);
-            Pairs[] planned = plan.keys().stream()
-                    .map(key -> Pairs.of(Expected.pair(plan, key)))
-                    .toArray(Pairs[]::new);
+            Pairs[] planned = new Pairs[good.length];
+            for (int key = 0; key < planned.length; key++) {
+                planned[key] = Pairs.of(Expected.pair(plan, plan.keys().get(key)));
+            }
             return new Observed(this, new LinkedHashMap<>(), new ArrayList<>(), good, planned);
         }
     }
@@ -86,13 +87,16 @@ final class Observed implements Summing.Sum<Press, Observed> {
     /** How often each observation was made. */
     Map<Observation, Integer> times() {
         Map<Observation, Integer> all = new LinkedHashMap<>(times);
-        doubtful.stream().filter(turn -> !isMadeGood(turn)).forEach(turn -> {
+        for (Press turn : doubtful) {
+            if (isMadeGood(turn)) {
+                continue;
+            }
             add(all, hands(turn), turn);
             if (!turn.isGap()) {
                 // Whether it is that key's or, by a slip, a neighbour's: some key of the board gives it.
                 add(all, new Hands.SomeKey(), turn);
             }
-        });
+        }
         return all;
     }
 

@@ -4,6 +4,7 @@ import buzzout.circuit.Fault;
 import buzzout.circuit.Pairs;
 import buzzout.plan.Plan;
 import buzzout.probe.Identity;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -114,7 +115,7 @@ public record Session(
     }
 
     /** How many keys have this state. */
-    public long count(KeyState state) {
-        return states().stream().filter(state::equals).count();
+    public int count(KeyState state) {
+        return Collections.frequency(states(), state);
     }
 }

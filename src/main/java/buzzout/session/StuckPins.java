@@ -14,8 +14,7 @@ final class StuckPins {
 
     static Pairs without(Plan plan, Pairs quiet) {
         long pinsStuck = stuck(plan, quiet);
-        return Pairs.of(
-                quiet.list().stream().filter(pair -> !isIn(pinsStuck, pair)).toList());
+        return quiet.where(pair -> !isIn(pinsStuck, pair));
     }
 
     /**

@@ -25,7 +25,7 @@ class FaultKindTest {
     @ParameterizedTest
     @EnumSource
     void has_faults_that_say_what_they_are_and_what_to_do(FaultKind kind) {
-        List<Fault> faults = kind.all(PLAN).toList();
+        List<Fault> faults = kind.all(PLAN);
         assertFalse(faults.isEmpty());
         for (Fault fault : faults) {
             assertEquals(kind, fault.kind());
@@ -44,7 +44,7 @@ class FaultKindTest {
     @ParameterizedTest
     @EnumSource
     void changes_what_conducts(FaultKind kind) {
-        for (Fault fault : kind.all(PLAN).toList()) {
+        for (Fault fault : kind.all(PLAN)) {
             assertNotEquals(readings(List.of()), readings(List.of(fault)), fault.code(PLAN));
             assertNotEquals(Netlist.text(PLAN, List.of()), Netlist.text(PLAN, List.of(fault)), fault.code(PLAN));
         }

@@ -48,7 +48,7 @@ class NetlistTest {
         String good = Netlist.text(plan, List.of());
         List<FaultKind> unchanged = new ArrayList<>();
         for (FaultKind kind : FaultKind.values()) {
-            boolean all = kind.all(plan)
+            boolean all = kind.all(plan).stream()
                     .allMatch(fault -> !Netlist.text(plan, List.of(fault)).equals(good));
             if (!all) {
                 unchanged.add(kind);

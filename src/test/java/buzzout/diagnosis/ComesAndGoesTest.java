@@ -60,7 +60,7 @@ class ComesAndGoesTest {
 
     @Test
     void after_five_roll_calls_no_explanation_is_less_probable_than_the_joint_that_comes_and_goes() {
-        List<Fault> all = new ArrayList<>(FaultKind.COMES_AND_GOES.all(PLAN).toList());
+        List<Fault> all = new ArrayList<>(FaultKind.COMES_AND_GOES.all(PLAN));
         Collections.shuffle(all, new Random(1));
         all = all.subList(0, Campaign.size(15, all.size()));
         int named = 0;

@@ -33,7 +33,7 @@ class TouchesTest {
             Net net = plan.nets().get(index);
             faults = Stream.of(FaultKind.values())
                     .filter(OPEN::contains)
-                    .flatMap(kind -> kind.all(plan))
+                    .flatMap(kind -> kind.all(plan).stream())
                     .filter(fault -> fault.nets(plan).equals(Set.of(index)))
                     .toList();
             weights = faults.stream()
