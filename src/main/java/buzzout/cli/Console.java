@@ -24,7 +24,8 @@ final class Console {
     }
 
     private static void print(PrintWriter stream, String text) {
-        String ended = text.endsWith("\n") ? text : text + "\n";
+        String lines = text.replace("\r\n", "\n");
+        String ended = lines.endsWith("\n") ? lines : lines + "\n";
         for (int from = 0; from < ended.length(); ) {
             int end = ended.indexOf('\n', from);
             stream.println(Printable.of(ended.substring(from, end)));

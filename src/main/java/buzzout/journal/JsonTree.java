@@ -6,12 +6,10 @@ import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
 import com.google.gson.stream.JsonReader;
-import com.google.gson.stream.JsonWriter;
 import com.google.gson.stream.MalformedJsonException;
 import java.io.IOException;
-import java.util.Map;
 
-/** JSON values read and written by themselves: gson's own way leads over all that it knows of Java's types. */
+/** JSON values read by themselves: gson's own way leads over all that it knows of Java's types. */
 final class JsonTree {
     /** Enough for microseconds over thirty years; longer whole numbers are not exact in any JSON reader. */
     private static final int MOST_EXACT_DIGITS = 15;
@@ -19,8 +17,8 @@ final class JsonTree {
     private JsonTree() {}
 
     /**
-     * The next value, to be looked at and not to be written again: a whole number, not negative, that is short enough to
-     * be exact becomes a {@link Long}, any other the nearest double.
+     * The next value: a whole number, not negative, that is short enough to be exact becomes a {@link Long}, any other the
+     * nearest double.
      */
     static JsonElement read(JsonReader in) throws IOException {
         return switch (in.peek()) {
@@ -70,36 +68,5 @@ final class JsonTree {
             }
         }
         return written.length() <= MOST_EXACT_DIGITS;
-    }
-
-    static void write(JsonElement element, JsonWriter out) throws IOException {
-        if (element instanceof JsonObject object) {
-            out.beginObject();
-            for (Map.Entry<String, JsonElement> entry : object.entrySet()) {
-                out.name(entry.getKey());
-                write(entry.getValue(), out);
-            }
-            out.endObject();
-        } else if (element instanceof JsonArray array) {
-            out.beginArray();
-            for (JsonElement each : array) {
-                write(each, out);
-            }
-            out.endArray();
-        } else if (element instanceof JsonPrimitive value) {
-            write(value, out);
-        } else {
-            out.nullValue();
-        }
-    }
-
-    private static void write(JsonPrimitive value, JsonWriter out) throws IOException {
-        if (value.isNumber()) {
-            out.value(value.getAsNumber());
-        } else if (value.isBoolean()) {
-            out.value(value.getAsBoolean());
-        } else {
-            out.value(value.getAsString());
-        }
     }
 }

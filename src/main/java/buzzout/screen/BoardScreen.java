@@ -2,10 +2,7 @@ package buzzout.screen;
 
 import buzzout.circuit.Pairs;
 import buzzout.session.Press;
-import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
-import com.googlecode.lanterna.screen.Screen;
-import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.Terminal;
 import java.io.IOException;
 import java.util.List;
@@ -23,14 +20,14 @@ public final class BoardScreen {
     /** So long a frame stands at least, unless a key is pressed: one that chatters leaves time for everything else. */
     private static final long MILLIS_A_FRAME = 8;
 
-    private final Screen screen;
+    private final Paper paper;
     private final Source source;
     private final Ears ears;
     private View view;
     private boolean stale = true;
 
-    private BoardScreen(Screen screen, Source source, Ears ears, View view) {
-        this.screen = screen;
+    private BoardScreen(Paper paper, Source source, Ears ears, View view) {
+        this.paper = paper;
         this.source = source;
         this.ears = ears;
         this.view = view;
@@ -48,7 +45,7 @@ public final class BoardScreen {
      * @throws IOException if the terminal cannot be used
      */
     public static Leaving run(Opening opening, Setting setting, Source source, Signals signals) throws IOException {
-        Terminal terminal = new OwnTerminal(opening);
+        Terminal terminal = OwnTerminal.open(opening);
         try (terminal) {
             show(terminal, setting, source, ending(signals));
             return left(signals);
@@ -94,13 +91,11 @@ public final class BoardScreen {
 
     /** The same on any terminal; returns when the person quits or {@code end} is counted down. */
     static void show(Terminal terminal, Setting setting, Source source, CountDownLatch end) throws IOException {
-        try (Screen screen = new TerminalScreen(terminal)) {
-            screen.startScreen();
-            screen.setCursorPosition(null);
+        try (Paper paper = Paper.on(terminal, setting.look().colour())) {
             View first = View.of(setting, source.now(), Focus.FIRST);
             Ears ears = Ears.open(() -> source.now().session(), setting.sound(), new Bell(terminal::bell));
             try {
-                new BoardScreen(screen, source, ears, first).loop(end);
+                new BoardScreen(paper, source, ears, first).loop(end);
             } finally {
                 ears.close();
             }
@@ -108,15 +103,16 @@ public final class BoardScreen {
     }
 
     private void loop(CountDownLatch end) throws IOException {
-        boolean whole = true;
         while (true) {
-            KeyStroke stroke;
-            while ((stroke = screen.pollInput()) != null) {
-                Optional<Command> command = Keys.command(stroke, view);
+            for (Optional<KeyStroke> stroke = paper.stroke(); stroke.isPresent(); stroke = paper.stroke()) {
+                Optional<Command> command = Keys.command(stroke.get(), view);
                 if (command.isPresent() && command.get() instanceof Command.Quit) {
                     return;
                 }
-                whole |= command.isPresent() && command.get() instanceof Command.Repaint;
+                if (command.isPresent() && command.get() instanceof Command.Repaint) {
+                    paper.clear();
+                    stale = true;
+                }
                 command.ifPresent(this::obey);
             }
             Snapshot now = withTrouble(source.now());
@@ -126,11 +122,10 @@ public final class BoardScreen {
                 ears.hear();
                 stale = true;
             }
-            whole |= screen.doResizeIfNecessary() != null;
-            boolean draws = stale || whole;
+            stale |= paper.isResized();
+            boolean draws = stale;
             if (draws) {
-                draw(whole);
-                whole = false;
+                paper.show(Page.painted(view, paper.size()));
                 stale = false;
             }
             if (waited(end, draws)) {
@@ -146,18 +141,8 @@ public final class BoardScreen {
                 : ears.trouble().map(now::withWarning).orElse(now);
     }
 
-    private void draw(boolean whole) throws IOException {
-        boolean changed = Page.paint(view, screen.newTextGraphics());
-        if (whole) {
-            screen.refresh(Screen.RefreshType.COMPLETE);
-        } else if (changed) {
-            screen.refresh(Screen.RefreshType.DELTA);
-        }
-    }
-
     private void obey(Command command) {
-        TerminalSize size = screen.getTerminalSize();
-        if (!Page.fits(size)) {
+        if (!Page.fits(paper.size())) {
             return;
         }
         View before = view;
@@ -182,15 +167,15 @@ public final class BoardScreen {
         } else if (command instanceof Command.ToggleBounce) {
             return focus.withHelp(false).withBounce(!focus.bounce());
         } else if (command instanceof Command.LookClose) {
-            return Page.lookingClose(view, screen.newTextGraphics());
+            return Page.lookingClose(view, paper.size());
         } else if (command instanceof Command.Flip) {
             return focus.flipped();
         } else if (command instanceof Command.Move move) {
             return focus.moved(view.plan(), move.right(), move.down());
         } else if (command instanceof Command.Choose choose) {
-            return Page.choosing(view, screen.newTextGraphics(), choose.step());
+            return Page.choosing(view, paper.size(), choose.step());
         } else if (command instanceof Command.Scroll scroll) {
-            return Page.scrolled(view, screen.newTextGraphics(), scroll.panes());
+            return Page.scrolled(view, paper.size(), scroll.panes());
         }
         return focus;
     }

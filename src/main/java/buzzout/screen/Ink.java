@@ -1,36 +1,41 @@
 package buzzout.screen;
 
-import com.googlecode.lanterna.SGR;
-import com.googlecode.lanterna.TextColor;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
-
 /** How text is written: bold and reverse carry the meaning, colour only repeats it. */
 enum Ink {
-    PLAIN(TextColor.ANSI.DEFAULT),
-    STRONG(TextColor.ANSI.DEFAULT, SGR.BOLD),
-    GOOD(TextColor.ANSI.GREEN),
-    WRONG(TextColor.ANSI.RED, SGR.BOLD),
+    PLAIN(Hue.OWN, false, false),
+    STRONG(Hue.OWN, true, false),
+    GOOD(Hue.GREEN, false, false),
+    WRONG(Hue.RED, true, false),
     /** Wants the person's attention next: an untested key. */
-    WAITING(TextColor.ANSI.DEFAULT, SGR.REVERSE),
-    FRAME(TextColor.ANSI.DEFAULT, SGR.BOLD);
+    WAITING(Hue.OWN, false, true),
+    FRAME(Hue.OWN, true, false);
 
-    private final TextColor.ANSI colour;
-    private final SGR[] styles;
-    private final Map<Character, Glyph> coloured = new ConcurrentHashMap<>();
-    private final Map<Character, Glyph> plain = new ConcurrentHashMap<>();
-
-    Ink(TextColor.ANSI colour, SGR... styles) {
-        this.colour = colour;
-        this.styles = styles;
+    /** The terminal's own colour, or another where colours may be used. */
+    enum Hue {
+        OWN,
+        GREEN,
+        RED
     }
 
-    Glyph glyph(char each, Look look) {
-        return (look.colour() ? coloured : plain).computeIfAbsent(each, any -> made(any, look));
+    private final Hue hue;
+    private final boolean bold;
+    private final boolean reverse;
+
+    Ink(Hue hue, boolean bold, boolean reverse) {
+        this.hue = hue;
+        this.bold = bold;
+        this.reverse = reverse;
     }
 
-    private Glyph made(char each, Look look) {
-        TextColor.ANSI foreground = look.colour() ? colour : TextColor.ANSI.DEFAULT;
-        return new Glyph(each, foreground, styles);
+    Hue hue() {
+        return hue;
+    }
+
+    boolean bold() {
+        return bold;
+    }
+
+    boolean reverse() {
+        return reverse;
     }
 }

@@ -24,7 +24,6 @@ public final class Opening {
     private void getReady() {
         asFound.run();
         Signals.load();
-        Glyph.load();
     }
 
     /** How {@code stty} found the terminal, in words that bring it back to that. */

@@ -1,14 +1,13 @@
 package buzzout.screen;
 
 import com.googlecode.lanterna.TerminalSize;
-import com.googlecode.lanterna.terminal.ansi.UnixTerminal;
+import com.googlecode.lanterna.terminal.ansi.ANSITerminal;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The terminal that the program was started in.
@@ -16,39 +15,38 @@ import org.jspecify.annotations.Nullable;
  * <p>Lanterna's own asks the terminal for its size and waits seconds for an answer when its output is buffered, and
  * unbuffered output takes a thousand times the writes; so the output is buffered, and the size comes from {@code stty}.
  */
-final class OwnTerminal extends UnixTerminal {
+final class OwnTerminal extends ANSITerminal {
     private static final int OUTPUT_BYTES = 64 * 1024;
     private static final TerminalSize UNKNOWN_SIZE = new TerminalSize(80, 24);
 
     private static final String USUAL_SETTINGS = "sane";
 
     /** How {@code stty} found the terminal. */
-    private final @Nullable String asFound;
+    private final String asFound;
 
-    /** What {@code stty} said of the size when it made the terminal ready, until that changes. */
-    private volatile @Nullable String sizeAtFirst;
+    private final Thread atExit = new Thread(this::leaveQuietly, "terminal");
+    private volatile boolean isSizeKnown;
+    /** As {@code stty} says it: rows, then columns. */
+    private String size = "";
 
-    OwnTerminal(Opening opening) throws IOException {
-        this(opening.asFound());
-    }
+    private boolean isTaken;
 
-    private OwnTerminal(String asFound) throws IOException {
+    private OwnTerminal(String asFound) {
         super(
                 new FileInputStream(FileDescriptor.in),
                 new BufferedOutputStream(new FileOutputStream(FileDescriptor.out), OUTPUT_BYTES),
-                StandardCharsets.UTF_8,
-                CtrlCBehaviour.TRAP);
+                StandardCharsets.UTF_8);
         this.asFound = asFound;
     }
 
-    /** That has been done. */
-    @Override
-    protected void saveTerminalSettings() {}
-
-    /** A program that ends while the superclass is made has the terminal raw already, and this field not yet. */
-    @Override
-    protected void restoreTerminalSettings() throws IOException {
-        Stty.run(asFound == null || asFound.isEmpty() ? USUAL_SETTINGS : asFound);
+    /** Nothing that is typed is shown, waits for the end of its line, or ends the program. */
+    static OwnTerminal open(Opening opening) throws IOException {
+        OwnTerminal terminal = new OwnTerminal(opening.asFound());
+        Runtime.getRuntime().addShutdownHook(terminal.atExit);
+        Signals.whenResized(() -> terminal.isSizeKnown = false);
+        terminal.isSizeKnown = true;
+        terminal.size = Stty.run("-icanon", "min", "1", "-echo", "-isig", "-ixon", "-iexten", "size");
+        return terminal;
     }
 
     /** At once: Lanterna makes an encoder for each character. */
@@ -66,11 +64,14 @@ final class OwnTerminal extends UnixTerminal {
     @Override
     protected TerminalSize findTerminalSize() {
         try {
-            String known = sizeAtFirst;
-            String said = known == null ? Stty.run("size") : known;
-            String[] size = said.trim().split(" ", -1);
-            int rows = Integer.parseInt(size[0]);
-            int columns = Integer.parseInt(size[1]);
+            if (!isSizeKnown) {
+                // Before it is asked for: it may change meanwhile.
+                isSizeKnown = true;
+                size = Stty.run("size");
+            }
+            String[] both = size.split(" ", -1);
+            int rows = Integer.parseInt(both[0]);
+            int columns = Integer.parseInt(both[1]);
             return rows > 0 && columns > 0 ? new TerminalSize(columns, rows) : UNKNOWN_SIZE;
         } catch (IOException | NumberFormatException | ArrayIndexOutOfBoundsException e) {
             return UNKNOWN_SIZE;
@@ -78,36 +79,44 @@ final class OwnTerminal extends UnixTerminal {
     }
 
     @Override
-    protected void registerTerminalResizeListener(Runnable onResize) throws IOException {
-        super.registerTerminalResizeListener(() -> {
-            sizeAtFirst = null;
-            onResize.run();
-        });
+    public void enterPrivateMode() throws IOException {
+        super.enterPrivateMode();
+        isTaken = true;
     }
 
     /** Cleared first: when tmux has been made larger meanwhile, it brings part of what was drawn back to the shell. */
     @Override
     public void exitPrivateMode() throws IOException {
+        isTaken = false;
         clearScreen();
         super.exitPrivateMode();
     }
 
-    /** With the signals below: each {@code stty} is a process, and a start waits for it. */
     @Override
-    protected void canonicalMode(boolean enabled) {}
+    public void close() throws IOException {
+        try {
+            leave();
+            Runtime.getRuntime().removeShutdownHook(atExit);
+        } catch (IllegalStateException e) {
+            // The program is ending already, and that thread runs.
+        }
+    }
 
-    /** With the signals below. */
-    @Override
-    protected void keyEchoEnabled(boolean enabled) {}
+    private synchronized void leave() throws IOException {
+        try {
+            if (isTaken) {
+                exitPrivateMode();
+            }
+        } finally {
+            Stty.run(asFound.isEmpty() ? USUAL_SETTINGS : asFound);
+        }
+    }
 
-    /**
-     * All is restored with what {@code stty} saved at first, so there is nothing to do to enable it. The
-     * superclass calls this before a field of this class could be given a first value.
-     */
-    @Override
-    protected void keyStrokeSignalsEnabled(boolean enabled) throws IOException {
-        if (!enabled) {
-            sizeAtFirst = Stty.run("-icanon", "min", "1", "-echo", "-isig", "-ixon", "-iexten", "size");
+    private void leaveQuietly() {
+        try {
+            leave();
+        } catch (IOException e) {
+            // It is gone.
         }
     }
 }

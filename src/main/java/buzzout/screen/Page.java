@@ -2,7 +2,6 @@ package buzzout.screen;
 
 import buzzout.circuit.Concerned;
 import com.googlecode.lanterna.TerminalSize;
-import com.googlecode.lanterna.graphics.TextGraphics;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -45,16 +44,15 @@ final class Page {
         return size.getColumns() >= LEAST.getColumns() && size.getRows() >= LEAST.getRows();
     }
 
-    /** Says whether anything on the paper has changed. */
-    static boolean paint(View view, TextGraphics paper) {
-        Sheet sheet = new Sheet(paper.getSize());
+    static Sheet painted(View view, TerminalSize size) {
+        Sheet sheet = new Sheet(size);
         Pen pen = Pen.on(sheet, view.look());
-        if (fits(paper.getSize())) {
+        if (fits(size)) {
             paint(view, pen);
         } else {
             paintTooSmall(pen);
         }
-        return sheet.onto(paper);
+        return sheet;
     }
 
     private static void paint(View view, Pen pen) {
@@ -73,15 +71,15 @@ final class Page {
     }
 
     /** Scrolls the findings by so many panes, as far as they go. */
-    static Focus scrolled(View view, TextGraphics paper, int panes) {
-        Pen findings = findings(view, paper);
+    static Focus scrolled(View view, TerminalSize size, int panes) {
+        Pen findings = findings(view, size);
         int most = FindingsPainter.most(view, findings);
         int from = Math.min(view.focus().scroll(), most);
         return view.focus().scrolledTo(Math.max(0, Math.min(most, from + panes * Math.max(1, findings.rows() - 2))));
     }
 
     /** Chooses the finding so many further on, round and round, and brings it into view. */
-    static Focus choosing(View view, TextGraphics paper, int step) {
+    static Focus choosing(View view, TerminalSize size, int step) {
         int count = view.findings().size();
         if (count == 0) {
             return view.focus();
@@ -94,16 +92,16 @@ final class Page {
                 .orElse(view.subject());
         Focus unscrolled = view.focus().choosing(chosen, key, 0);
         View then = view.with(unscrolled);
-        return unscrolled.scrolledTo(FindingsPainter.lineOf(then, findings(then, paper), chosen));
+        return unscrolled.scrolledTo(FindingsPainter.lineOf(then, findings(then, size), chosen));
     }
 
     /** On the first suspect of the chosen finding, or of the first one; then on the next suspect, then off. */
-    static Focus lookingClose(View view, TextGraphics paper) {
+    static Focus lookingClose(View view, TerminalSize size) {
         if (view.findings().isEmpty() || view.focus().help()) {
             return view.focus();
         }
         if (view.closeUp().isEmpty()) {
-            Focus chosen = view.chosen().isPresent() ? view.focus() : choosing(view, paper, 1);
+            Focus chosen = view.chosen().isPresent() ? view.focus() : choosing(view, size, 1);
             return chosen.closeUp(OptionalInt.of(0));
         }
         int next = view.closeUp().getAsInt() + 1;
@@ -111,8 +109,8 @@ final class Page {
         return view.focus().closeUp(more ? OptionalInt.of(next) : OptionalInt.empty());
     }
 
-    private static Pen findings(View view, TextGraphics paper) {
-        return new Page(view, Pen.on(new Sheet(paper.getSize()), view.look())).findings();
+    private static Pen findings(View view, TerminalSize size) {
+        return new Page(view, Pen.on(new Sheet(size), view.look())).findings();
     }
 
     private void paintSession() {

@@ -72,11 +72,11 @@ final class Pen {
         String shown = clean(text);
         int next = left;
         for (int index = 0; index < shown.length(); index++) {
-            Glyph glyph = ink.glyph(shown.charAt(index), look);
-            if (next >= clip.left && next + glyph.columns() <= clip.right) {
-                sheet.put(next, at, glyph);
+            int after = next + Width.of(shown.charAt(index));
+            if (next >= clip.left && after <= clip.right) {
+                sheet.put(next, at, shown.charAt(index), ink);
             }
-            next += glyph.columns();
+            next = after;
         }
     }
 
@@ -86,17 +86,16 @@ final class Pen {
     }
 
     void fill(Ink ink) {
-        Glyph blank = ink.glyph(' ', look);
         for (int row = Math.max(area.top, clip.top); row < Math.min(area.bottom, clip.bottom); row++) {
             for (int column = Math.max(area.left, clip.left); column < Math.min(area.right, clip.right); column++) {
-                sheet.put(column, row, blank);
+                sheet.put(column, row, ' ', ink);
             }
         }
     }
 
     /** How many columns this text takes. */
     int width(String text) {
-        return Glyph.columns(clean(text));
+        return Width.of(clean(text));
     }
 
     String clean(String text) {
@@ -110,7 +109,7 @@ final class Pen {
         int used = 0;
         boolean begun = false;
         for (String word : clean(text).split(" ", -1)) {
-            int width = Glyph.columns(word);
+            int width = Width.of(word);
             if (begun && used + 1 + width > within) {
                 lines.add(line.toString());
                 line = new StringBuilder(" ".repeat(indent)).append(word);

@@ -1,7 +1,5 @@
 package buzzout.screen;
 
-import java.lang.reflect.InvocationHandler;
-import java.lang.reflect.Method;
 import java.lang.reflect.Proxy;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -40,44 +38,65 @@ public final class Signals implements AutoCloseable {
     /** Makes the class that handlers are of, so that catching takes no time later. */
     static void load() {
         try {
-            handler((proxy, method, arguments) -> null);
+            handler(() -> {});
         } catch (ReflectiveOperationException e) {
             // There will be no handler.
         }
     }
 
-    private static Object handler(InvocationHandler handler) throws ReflectiveOperationException {
+    private static Object handler(Runnable what) throws ReflectiveOperationException {
         return Proxy.newProxyInstance(
-                Signals.class.getClassLoader(), new Class<?>[] {Class.forName("sun.misc.SignalHandler")}, handler);
+                Signals.class.getClassLoader(),
+                new Class<?>[] {Class.forName("sun.misc.SignalHandler")},
+                (proxy, method, arguments) -> {
+                    if (method.getName().equals("handle")) {
+                        what.run();
+                    }
+                    return null;
+                });
+    }
+
+    /** What to do whenever the terminal gets another size, from now on; in a thread of the system's. */
+    static void whenResized(Runnable then) {
+        try {
+            Object signal = Class.forName("sun.misc.Signal")
+                    .getConstructor(String.class)
+                    .newInstance("WINCH");
+            handled(signal, handler(then));
+        } catch (ReflectiveOperationException e) {
+            // It keeps the size that it had at first.
+        }
     }
 
     private void handle(String name) throws ReflectiveOperationException {
         Class<?> type = Class.forName("sun.misc.Signal");
-        Class<?> handlerType = Class.forName("sun.misc.SignalHandler");
-        Method handle = type.getMethod("handle", type, handlerType);
         Object signal = type.getConstructor(String.class).newInstance(name);
         int number = (int) type.getMethod("getNumber").invoke(signal);
-        Object ours = handler((proxy, method, arguments) -> {
-            if (method.getName().equals("handle")) {
-                first.compareAndSet(0, number);
-                count.incrementAndGet();
-                then.run();
-            }
-            return null;
-        });
-        Object before = handle.invoke(null, signal, ours);
-        if (before == handlerType.getField("SIG_IGN").get(null)) {
+        Object before = handled(signal, handler(() -> {
+            first.compareAndSet(0, number);
+            count.incrementAndGet();
+            then.run();
+        }));
+        if (before
+                == Class.forName("sun.misc.SignalHandler").getField("SIG_IGN").get(null)) {
             // Started under nohup or the like: stay deaf to it.
-            handle.invoke(null, signal, before);
+            handled(signal, before);
             return;
         }
         restore.push(() -> {
             try {
-                handle.invoke(null, signal, before);
+                handled(signal, before);
             } catch (ReflectiveOperationException e) {
                 throw new IllegalStateException(name, e);
             }
         });
+    }
+
+    /** Gives a signal a handler, and returns the one it had. */
+    private static Object handled(Object signal, Object handler) throws ReflectiveOperationException {
+        Class<?> type = Class.forName("sun.misc.Signal");
+        return type.getMethod("handle", type, Class.forName("sun.misc.SignalHandler"))
+                .invoke(null, signal, handler);
     }
 
     /** What the next signal does; in a thread of the system's, so it must not take long. */

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.googlecode.lanterna.TerminalSize;
-import com.googlecode.lanterna.graphics.BasicTextImage;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -48,7 +47,7 @@ class CleanTest {
             Sheet sheet = new Sheet(new TerminalSize(30, 1));
             Pen pen = Pen.on(sheet, new Look(true, ascii));
             pen.put(random.nextInt(40) - 20, 0, text.toString(), Ink.PLAIN);
-            sheet.onto(new BasicTextImage(new TerminalSize(30, 1)).newTextGraphics());
+            sheet.text();
             String clean = pen.clean(text.toString());
             assertTrue(
                     clean.chars().noneMatch(c -> Character.isISOControl(c) || Character.getType(c) == Character.FORMAT),

@@ -54,7 +54,7 @@ class CloseUpTest {
                     new Diagnosis(List.of(finding), 0, List.of()),
                     view.snapshot().events()));
             View close = found.with(
-                    Page.lookingClose(found, Picture.of(found, 80, 24).image().newTextGraphics()));
+                    Page.lookingClose(found, Picture.of(found, 80, 24).size()));
             String text = Picture.of(close, 80, 24).text();
             CloseUp closeUp = CloseUp.of(Views.QUAYSIDE, fault);
             if (!(fault instanceof LeadsSwapped)) {

@@ -3,8 +3,6 @@ package buzzout.screen;
 import buzzout.circuit.Circuit;
 import buzzout.plan.Plan;
 import com.googlecode.lanterna.TerminalSize;
-import com.googlecode.lanterna.screen.Screen;
-import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.ansi.ANSITerminal;
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,7 +13,7 @@ import java.util.Optional;
 /** The frames of a session on a terminal that only counts what is written to it. */
 public final class DrawnFrames {
     private final Counted written = new Counted();
-    private final Screen screen;
+    private final Paper paper;
     private final Sitting sitting;
     private View view;
 
@@ -39,13 +37,13 @@ public final class DrawnFrames {
                 new Setting(Optional.of("Q-01"), Optional.of("log.jsonl"), new Look(true, false), true),
                 sitting.snapshot(),
                 Focus.FIRST);
-        screen = new TerminalScreen(new ANSITerminal(InputStream.nullInputStream(), written, StandardCharsets.UTF_8) {
+        ANSITerminal terminal = new ANSITerminal(InputStream.nullInputStream(), written, StandardCharsets.UTF_8) {
             @Override
             protected TerminalSize findTerminalSize() {
                 return new TerminalSize(columns, rows);
             }
-        });
-        screen.startScreen();
+        };
+        paper = Paper.on(terminal, view.look().colour());
     }
 
     /** Of a board whose keys have all been pressed but the last. */
@@ -63,28 +61,29 @@ public final class DrawnFrames {
     public long press(int key) throws IOException {
         sitting.press(key);
         show();
-        return frame(Screen.RefreshType.DELTA);
+        return frame();
     }
 
     /** A frame in which every cell is written anew. */
     public long whole() throws IOException {
-        return frame(Screen.RefreshType.COMPLETE);
+        long before = written.bytes;
+        paper.clear();
+        frame();
+        return written.bytes - before;
     }
 
     /** A frame in which nothing has changed. */
     public long same() throws IOException {
-        return frame(Screen.RefreshType.DELTA);
+        return frame();
     }
 
     private void show() {
         view = view.with(sitting.snapshot());
     }
 
-    private long frame(Screen.RefreshType how) throws IOException {
+    private long frame() throws IOException {
         long before = written.bytes;
-        if (Page.paint(view, screen.newTextGraphics()) || how == Screen.RefreshType.COMPLETE) {
-            screen.refresh(how);
-        }
+        paper.show(Page.painted(view, paper.size()));
         return written.bytes - before;
     }
 }

@@ -25,7 +25,7 @@ class FrontPageTest {
 
     @Test
     void the_picture_is_what_the_screen_looks_like() throws IOException {
-        String svg = Svg.of(Picture.of(view(), 80, 24).image(), "Buzzout in mid-session on a Quayside 46");
+        String svg = Svg.of(Picture.of(view(), 80, 24), "Buzzout in mid-session on a Quayside 46");
         if ("write".equals(System.getProperty("buzzout.pictures"))) {
             Files.createDirectories(FILE.toAbsolutePath().getParent());
             Files.writeString(FILE, svg);
@@ -46,6 +46,6 @@ class FrontPageTest {
         Snapshot weighed =
                 sitting.snapshot(new Engine(PLAN).weigh(heard.session().evidence()));
         View view = View.of(setting, weighed, Focus.FIRST);
-        return view.with(Page.choosing(view, Picture.of(view, 80, 24).image().newTextGraphics(), -1));
+        return view.with(Page.choosing(view, Picture.of(view, 80, 24).size(), -1));
     }
 }

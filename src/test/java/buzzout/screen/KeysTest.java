@@ -3,6 +3,7 @@ package buzzout.screen;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import buzzout.session.Action;
+import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import java.util.List;
@@ -39,18 +40,18 @@ class KeysTest {
     @Test
     void v_goes_through_the_suspects_close_by_and_back_to_the_board() {
         assertEquals(Optional.of(new Command.LookClose()), Keys.command(letter('v'), demo));
-        var paper = Picture.of(demo, 80, 24).image().newTextGraphics();
-        View first = demo.with(Page.lookingClose(demo, paper));
+        TerminalSize size = Picture.of(demo, 80, 24).size();
+        View first = demo.with(Page.lookingClose(demo, size));
         assertEquals(OptionalInt.of(0), first.focus().finding());
         assertEquals(OptionalInt.of(0), first.closeUp());
         assertEquals(Optional.empty(), Keys.command(letter('n'), first));
-        View second = first.with(Page.choosing(first, paper, 1));
-        View other = second.with(Page.lookingClose(second, paper));
+        View second = first.with(Page.choosing(first, size, 1));
+        View other = second.with(Page.lookingClose(second, size));
         assertEquals(OptionalInt.of(1), other.closeUp());
         assertEquals(
-                OptionalInt.empty(), other.with(Page.lookingClose(other, paper)).closeUp());
+                OptionalInt.empty(), other.with(Page.lookingClose(other, size)).closeUp());
         View without = demo.with(Views.sitting().found().quietCheckDone().snapshot());
-        assertEquals(without.focus(), Page.lookingClose(without, paper));
+        assertEquals(without.focus(), Page.lookingClose(without, size));
     }
 
     @Test

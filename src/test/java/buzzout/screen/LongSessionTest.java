@@ -12,8 +12,6 @@ import buzzout.session.Action;
 import buzzout.session.Event;
 import buzzout.session.Session;
 import com.googlecode.lanterna.TerminalSize;
-import com.googlecode.lanterna.screen.Screen;
-import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
 import java.util.Optional;
@@ -49,14 +47,13 @@ class LongSessionTest {
         long micros = 2_000_000;
         long[] heap = new long[HOURS + 1];
         StringBuilder frames = new StringBuilder();
-        try (Screen screen = new TerminalScreen(new DefaultVirtualTerminal(new TerminalSize(80, 24)))) {
-            screen.startScreen();
+        try (Paper paper = Paper.on(new DefaultVirtualTerminal(new TerminalSize(80, 24)), true)) {
             for (int hour = 0; hour <= HOURS; hour++) {
                 long drawing = 0;
                 for (int press = 0; press < PRESSES_AN_HOUR; press++) {
                     micros += 500_000;
                     press(random.nextInt(plan.keys().size()), micros);
-                    drawing += drawn(screen, engine.glance(session.evidence()));
+                    drawing += drawn(paper, engine.glance(session.evidence()));
                 }
                 heap[hour] = used();
                 frames.append(hour == 0 ? "" : ", ").append(drawing / PRESSES_AN_HOUR / 1_000);
@@ -84,11 +81,11 @@ class LongSessionTest {
         session = after;
     }
 
-    private long drawn(Screen screen, Diagnosis diagnosis) throws IOException {
+    private long drawn(Paper paper, Diagnosis diagnosis) throws IOException {
         long start = System.nanoTime();
         Setting setting = new Setting(Optional.of("Q-01"), Optional.empty(), Views.FULL, true);
-        Page.paint(View.of(setting, new Snapshot(session, diagnosis, lines), Focus.FIRST), screen.newTextGraphics());
-        screen.refresh(Screen.RefreshType.DELTA);
+        View view = View.of(setting, new Snapshot(session, diagnosis, lines), Focus.FIRST);
+        paper.show(Page.painted(view, paper.size()));
         return System.nanoTime() - start;
     }
 

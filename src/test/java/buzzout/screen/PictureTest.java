@@ -15,13 +15,16 @@ import buzzout.session.Action;
 import buzzout.session.Event;
 import buzzout.session.Session;
 import com.googlecode.lanterna.SGR;
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
-import com.googlecode.lanterna.graphics.TextImage;
+import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -159,15 +162,13 @@ class PictureTest {
     }
 
     private static View looking(View view) {
-        return view.with(
-                Page.lookingClose(view, Picture.of(view, 80, 24).image().newTextGraphics()));
+        return view.with(Page.lookingClose(view, Picture.of(view, 80, 24).size()));
     }
 
     private static View choosing(View view, int times) {
         View then = view;
         for (int time = 0; time < times; time++) {
-            then = then.with(
-                    Page.choosing(then, Picture.of(then, 80, 24).image().newTextGraphics(), 1));
+            then = then.with(Page.choosing(then, Picture.of(then, 80, 24).size(), 1));
         }
         return then;
     }
@@ -185,16 +186,22 @@ class PictureTest {
 
     @ParameterizedTest
     @MethodSource("scenes")
-    void without_colour_only_bold_and_reverse_are_used(Scene scene) {
+    void without_colour_only_bold_and_reverse_are_used(Scene scene) throws IOException {
         View plain = View.of(
                 new Setting(Optional.empty(), Optional.empty(), new Look(false, false), false),
                 scene.view().snapshot(),
                 scene.view().focus());
-        cells(Picture.of(plain, scene.columns(), scene.rows()).image()).forEach(cell -> {
-            assertEquals(TextColor.ANSI.DEFAULT, cell.getForegroundColor());
-            assertEquals(TextColor.ANSI.DEFAULT, cell.getBackgroundColor());
-            assertTrue(Stream.of(SGR.BOLD, SGR.REVERSE).toList().containsAll(cell.getModifiers()));
-        });
+        DefaultVirtualTerminal terminal = new DefaultVirtualTerminal(new TerminalSize(scene.columns(), scene.rows()));
+        Paper paper = Paper.on(terminal, plain.look().colour());
+        paper.show(Page.painted(plain, paper.size()));
+        for (int row = 0; row < scene.rows(); row++) {
+            for (int column = 0; column < scene.columns(); column++) {
+                TextCharacter cell = terminal.getCharacter(column, row);
+                assertEquals(TextColor.ANSI.DEFAULT, cell.getForegroundColor());
+                assertEquals(TextColor.ANSI.DEFAULT, cell.getBackgroundColor());
+                assertTrue(List.of(SGR.BOLD, SGR.REVERSE).containsAll(cell.getModifiers()));
+            }
+        }
     }
 
     @ParameterizedTest
@@ -210,20 +217,14 @@ class PictureTest {
 
     @Test
     void untested_keys_stand_out_in_reverse_and_no_others_do() {
-        TextImage image = Picture.of(Views.midSession(Views.FULL), 80, 24).image();
-        long reversed = cells(image)
-                .filter(cell -> cell.getModifiers().contains(SGR.REVERSE))
+        Sheet sheet = Picture.of(Views.midSession(Views.FULL), 80, 24);
+        long reversed = IntStream.range(0, sheet.columns() * sheet.rows())
+                .filter(cell -> sheet.ink(cell % sheet.columns(), cell / sheet.columns())
+                        .reverse())
                 .count();
         int insideOfTenSingleKeys = 10 * 5;
         int insideOfTwoDoubleKeys = 2 * 11;
         int legend = "· 12 untested".length();
         assertEquals(insideOfTenSingleKeys + insideOfTwoDoubleKeys + legend, reversed);
-    }
-
-    private static Stream<com.googlecode.lanterna.TextCharacter> cells(TextImage image) {
-        return Stream.iterate(0, row -> row < image.getSize().getRows(), row -> row + 1)
-                .flatMap(row -> Stream.iterate(
-                                0, column -> column < image.getSize().getColumns(), column -> column + 1)
-                        .map(column -> image.getCharacterAt(column, row)));
     }
 }

@@ -1,9 +1,5 @@
 package buzzout.screen;
 
-import com.googlecode.lanterna.SGR;
-import com.googlecode.lanterna.TextCharacter;
-import com.googlecode.lanterna.TextColor;
-import com.googlecode.lanterna.graphics.TextImage;
 import java.util.Locale;
 
 /** A screen's picture as SVG, for a page that shows what the program looks like. */
@@ -19,13 +15,13 @@ final class Svg {
 
     private Svg() {}
 
-    static String of(TextImage image, String title) {
-        return new Svg().draw(image, title);
+    static String of(Sheet sheet, String title) {
+        return new Svg().draw(sheet, title);
     }
 
-    private String draw(TextImage image, String title) {
-        int columns = image.getSize().getColumns();
-        int rows = image.getSize().getRows();
+    private String draw(Sheet sheet, String title) {
+        int columns = sheet.columns();
+        int rows = sheet.rows();
         double width = columns * CELL_WIDTH + 2 * MARGIN;
         int height = rows * CELL_HEIGHT + 2 * MARGIN;
         add("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %d\" role=\"img\">%n", width, height);
@@ -34,21 +30,21 @@ final class Svg {
         add("<g font-family=\"'DejaVu Sans Mono', Menlo, Consolas, monospace\" font-size=\"14\" fill=\"%s\">%n", INK);
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; ) {
-                column = run(image, column, row);
+                column = run(sheet, column, row);
             }
         }
         return svg.append("</g>\n</svg>\n").toString();
     }
 
     /** Draws the cells from here on that are alike; returns the column after them. */
-    private int run(TextImage image, int from, int row) {
-        TextCharacter first = image.getCharacterAt(from, row);
+    private int run(Sheet sheet, int from, int row) {
+        Ink ink = sheet.ink(from, row);
         StringBuilder text = new StringBuilder();
         int to = from;
-        while (to < image.getSize().getColumns() && isAlike(first, image.getCharacterAt(to, row))) {
-            text.append(image.getCharacterAt(to++, row).getCharacterString());
+        while (to < sheet.columns() && isAlike(ink, sheet.ink(to, row))) {
+            text.append(sheet.character(to++, row));
         }
-        boolean reverse = first.getModifiers().contains(SGR.REVERSE);
+        boolean reverse = ink.reverse();
         double left = MARGIN + from * CELL_WIDTH;
         double width = (to - from) * CELL_WIDTH;
         int top = MARGIN + row * CELL_HEIGHT;
@@ -56,8 +52,8 @@ final class Svg {
             add("<rect x=\"%.1f\" y=\"%d\" width=\"%.1f\" height=\"%d\"/>%n", left, top, width, CELL_HEIGHT);
         }
         if (!text.toString().isBlank()) {
-            String colour = reverse ? PAPER : colour(first.getForegroundColor());
-            String bold = first.getModifiers().contains(SGR.BOLD) ? " font-weight=\"bold\"" : "";
+            String colour = reverse ? PAPER : colour(ink.hue());
+            String bold = ink.bold() ? " font-weight=\"bold\"" : "";
             add(
                     "<text x=\"%.2f\" y=\"%d\" textLength=\"%.2f\" xml:space=\"preserve\" fill=\"%s\"%s>%s</text>%n",
                     left, top + BASELINE, width, colour, bold, escaped(text.toString()));
@@ -65,16 +61,16 @@ final class Svg {
         return to;
     }
 
-    private static boolean isAlike(TextCharacter one, TextCharacter other) {
-        return one.getModifiers().equals(other.getModifiers())
-                && one.getForegroundColor().equals(other.getForegroundColor());
+    private static boolean isAlike(Ink one, Ink other) {
+        return one.bold() == other.bold() && one.reverse() == other.reverse() && one.hue() == other.hue();
     }
 
-    private static String colour(TextColor colour) {
-        if (colour == TextColor.ANSI.GREEN) {
-            return "#2f7d32";
-        }
-        return colour == TextColor.ANSI.RED ? "#b3261e" : INK;
+    private static String colour(Ink.Hue hue) {
+        return switch (hue) {
+            case OWN -> INK;
+            case GREEN -> "#2f7d32";
+            case RED -> "#b3261e";
+        };
     }
 
     private static String escaped(String text) {
