@@ -78,7 +78,7 @@ public final class Rehearsal {
             new LiveSitting(
                             surroundings,
                             QUIET,
-                            new Canvas.OwnTerminal(Opening.begin()),
+                            new Canvas.OwnTerminal(Opening.begin(surroundings::now)),
                             loaded,
                             Optional.empty(),
                             journal)

@@ -49,7 +49,7 @@ record Resumption(LoadedPlan loaded, Optional<String> unit, Journal journal, Pas
 
     private static Resumption goneOn(Surroundings surroundings, String name, ResumedLog resumed, SessionLog log)
             throws LogNotWritten {
-        OffsetDateTime now = surroundings.clock().get().truncatedTo(ChronoUnit.SECONDS);
+        OffsetDateTime now = surroundings.now().truncatedTo(ChronoUnit.SECONDS);
         Past past = Past.of(log, now);
         ResumedLog.Continued on = resumed.goOn(log.plan());
         List<Event> joint = joint(log, past.millis(), note(now, on.tornLine()));

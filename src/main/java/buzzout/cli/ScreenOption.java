@@ -29,7 +29,7 @@ record ScreenOption(Optional<Boolean> asked) {
             return new Canvas.Window();
         }
         if (surroundings.obstacle().isEmpty()) {
-            return new Canvas.OwnTerminal(Opening.begin());
+            return new Canvas.OwnTerminal(Opening.begin(surroundings::now));
         }
         boolean unasked = asked.isEmpty() && surroundings.mayDraw() && BoardScreen.prefersWindow();
         return unasked ? new Canvas.Window() : new Canvas.None();

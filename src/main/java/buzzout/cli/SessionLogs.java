@@ -33,7 +33,7 @@ final class SessionLogs {
     /** A log of what happens now, under {@code sessions/} unless the person named a file. */
     static Journal begin(Surroundings surroundings, LoadedPlan loaded, Optional<String> unit, Optional<String> file)
             throws Failure, LogNotWritten {
-        OffsetDateTime started = surroundings.clock().get().truncatedTo(ChronoUnit.SECONDS);
+        OffsetDateTime started = surroundings.now().truncatedTo(ChronoUnit.SECONDS);
         LogHeader header = header(loaded, Optional.of(started), unit);
         return file.isPresent()
                 ? Journal.create(surroundings.resolve(file.get()), header, loaded.plan())

@@ -36,6 +36,10 @@ record Surroundings(
         return now.atOffset(ZoneOffset.ofTotalSeconds(offsetMillis / 1000));
     }
 
+    OffsetDateTime now() {
+        return clock.get();
+    }
+
     /** Why no screen can be shown, as a sentence; nothing when one can. */
     Optional<String> obstacle() {
         return mayDraw ? BoardScreen.obstacle(environment) : Optional.of("There is no terminal.");

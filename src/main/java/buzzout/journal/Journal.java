@@ -82,7 +82,6 @@ public final class Journal implements Closeable {
         Journal journal = new Journal(path, channel, plan);
         try {
             journal.put(HeaderLine.write(header) + "\n");
-            journal.sync();
             return journal;
         } catch (IOException e) {
             channel.close();

@@ -36,6 +36,9 @@ final class Clean {
     }
 
     private static boolean isPlain(int point) {
+        if (isOwn(point)) {
+            return true;
+        }
         if (!Character.isBmpCodePoint(point)) {
             return false;
         }
@@ -53,6 +56,17 @@ final class Clean {
             case Character.OTHER_SYMBOL -> isNarrowSymbol(point);
             default -> true;
         };
+    }
+
+    /**
+     * Printable ASCII, dashes, quotation marks and dots, arrows and box drawing, which this program's own pages are made
+     * of: to ask Java about them would load its tables of all characters.
+     */
+    private static boolean isOwn(int point) {
+        return (point >= ' ' && point <= '~')
+                || (point >= 0x2010 && point <= 0x2027)
+                || (point >= 0x2190 && point <= 0x21FF)
+                || (point >= 0x2500 && point <= 0x257F);
     }
 
     /** Arrows, box drawing, blocks, shapes and the check mark; many other symbols print two cells in some terminals. */

@@ -10,13 +10,6 @@ enum Ink {
     WAITING(Hue.OWN, false, true),
     FRAME(Hue.OWN, true, false);
 
-    /** The terminal's own colour, or another where colours may be used. */
-    enum Hue {
-        OWN,
-        GREEN,
-        RED
-    }
-
     private final Hue hue;
     private final boolean bold;
     private final boolean reverse;

@@ -49,6 +49,11 @@ final class OwnTerminal extends ANSITerminal {
         return terminal;
     }
 
+    /** The same as Lanterna's, whose table of colours takes a thirtieth of the first frame to load. */
+    void writeIn(Hue hue) throws IOException {
+        writeToTerminal(("\033[" + hue.code() + "m").getBytes(StandardCharsets.UTF_8));
+    }
+
     /** At once: Lanterna makes an encoder for each character. */
     @Override
     public void putString(String text) throws IOException {

@@ -2,7 +2,6 @@ package buzzout.screen;
 
 import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TerminalSize;
-import com.googlecode.lanterna.TextColor;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.terminal.Terminal;
@@ -120,8 +119,16 @@ final class Paper implements AutoCloseable {
         if (ink.reverse()) {
             terminal.enableSGR(SGR.REVERSE);
         }
-        if (colours && ink.hue() != Ink.Hue.OWN) {
-            terminal.setForegroundColor(ink.hue() == Ink.Hue.RED ? TextColor.ANSI.RED : TextColor.ANSI.GREEN);
+        if (colours && ink.hue() != Hue.OWN) {
+            write(ink.hue());
+        }
+    }
+
+    private void write(Hue hue) throws IOException {
+        if (terminal instanceof OwnTerminal own) {
+            own.writeIn(hue);
+        } else {
+            terminal.setForegroundColor(hue.shade());
         }
     }
 

@@ -35,11 +35,21 @@ final class Rails {
         for (int row = 0; row < arms.length; row++) {
             for (int column = 0; column < arms[row].length; column++) {
                 if (arms[row][column] != 0) {
-                    String glyph = String.valueOf(GLYPHS.charAt(arms[row][column]));
-                    pen.put(left + column, top + row, glyph, Ink.PLAIN);
+                    column = drawn(pen, left, top, row, column);
                 }
             }
         }
+    }
+
+    /** Draws what is joined from here on to the right; returns the column where it ends. */
+    private int drawn(Pen pen, int left, int top, int row, int from) {
+        StringBuilder line = new StringBuilder();
+        int column = from;
+        while (column < arms[row].length && arms[row][column] != 0) {
+            line.append(GLYPHS.charAt(arms[row][column++]));
+        }
+        pen.put(left + from, top + row, line.toString(), Ink.PLAIN);
+        return column;
     }
 
     /** A double frame over a box already drawn. */

@@ -53,7 +53,7 @@ final class FailingSession {
         PrintWriter err = writer(FileDescriptor.err);
         Surroundings surroundings = new Surroundings(
                 new Console(out, err), System.in, Path.of(""), OffsetDateTime::now, System.getenv(), true);
-        System.exit(hold(surroundings, new Canvas.OwnTerminal(Opening.begin()), Failing.valueOf(arguments[0])));
+        System.exit(hold(surroundings, new Canvas.OwnTerminal(Opening.begin(() -> {})), Failing.valueOf(arguments[0])));
     }
 
     private static PrintWriter writer(FileDescriptor stream) {

@@ -31,7 +31,7 @@ final class Bench implements Source {
         }
         Setting setting =
                 new Setting(Optional.of("Q-01"), Optional.empty(), Look.from(System.getenv(), false, false), true);
-        System.out.println(BoardScreen.run(Opening.begin(), setting, new Bench(Views.QUAYSIDE), Signals.on()));
+        System.out.println(BoardScreen.run(Opening.begin(() -> {}), setting, new Bench(Views.QUAYSIDE), Signals.on()));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package buzzout.screen;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -7,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.TextCharacter;
-import com.googlecode.lanterna.TextColor;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.terminal.ansi.ANSITerminal;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
@@ -19,6 +19,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class PaperTest {
     private static final TerminalSize SIZE = new TerminalSize(12, 3);
@@ -60,17 +62,9 @@ class PaperTest {
                 assertEquals(String.valueOf(sheet.character(column, row)), cell.getCharacterString(), where);
                 assertEquals(ink.bold(), cell.getModifiers().contains(SGR.BOLD), where);
                 assertEquals(ink.reverse(), cell.getModifiers().contains(SGR.REVERSE), where);
-                assertEquals(colour(ink), cell.getForegroundColor(), where);
+                assertEquals(ink.hue().shade(), cell.getForegroundColor(), where);
             }
         }
-    }
-
-    private static TextColor colour(Ink ink) {
-        return switch (ink.hue()) {
-            case OWN -> TextColor.ANSI.DEFAULT;
-            case GREEN -> TextColor.ANSI.GREEN;
-            case RED -> TextColor.ANSI.RED;
-        };
     }
 
     @Test
@@ -89,6 +83,12 @@ class PaperTest {
         assertEquals("", bytes.toString(StandardCharsets.UTF_8));
         paper.show(with("R2 open"));
         assertEquals("\u001b[1;2H2", bytes.toString(StandardCharsets.UTF_8));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Hue.class)
+    void colours_are_told_to_a_terminal_as_lanterna_tells_them(Hue hue) {
+        assertArrayEquals(hue.shade().getForegroundSGRSequence(), hue.code().getBytes(StandardCharsets.US_ASCII));
     }
 
     @Test

@@ -65,7 +65,7 @@ final class Svg {
         return one.bold() == other.bold() && one.reverse() == other.reverse() && one.hue() == other.hue();
     }
 
-    private static String colour(Ink.Hue hue) {
+    private static String colour(Hue hue) {
         return switch (hue) {
             case OWN -> INK;
             case GREEN -> "#2f7d32";
