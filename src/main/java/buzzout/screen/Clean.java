@@ -53,26 +53,19 @@ final class Clean {
                     Character.SURROGATE,
                     Character.PRIVATE_USE,
                     Character.UNASSIGNED -> false;
-            case Character.OTHER_SYMBOL -> isNarrowSymbol(point);
+            case Character.OTHER_SYMBOL -> point <= 0xFF; // Many others print two cells in some terminals.
             default -> true;
         };
     }
 
     /**
-     * Printable ASCII, dashes, quotation marks and dots, arrows and box drawing, which this program's own pages are made
-     * of: to ask Java about them would load its tables of all characters.
+     * What this program's own pages are made of, one cell each: ASCII, dashes, quotation marks and dots, arrows, box
+     * drawing, blocks, shapes and the check mark. To ask Java about those would load its tables of all characters.
      */
     private static boolean isOwn(int point) {
+        boolean wideSquare = point == 0x25FD || point == 0x25FE;
         return (point >= ' ' && point <= '~')
                 || (point >= 0x2010 && point <= 0x2027)
-                || (point >= 0x2190 && point <= 0x21FF)
-                || (point >= 0x2500 && point <= 0x257F);
-    }
-
-    /** Arrows, box drawing, blocks, shapes and the check mark; many other symbols print two cells in some terminals. */
-    private static boolean isNarrowSymbol(int point) {
-        boolean wideSquare = point == 0x25FD || point == 0x25FE;
-        return point <= 0xFF
                 || (point >= 0x2190 && point <= 0x21FF)
                 || (point >= 0x2500 && point <= 0x25FF && !wideSquare)
                 || point == '✓';
