@@ -41,7 +41,7 @@ final class DiagnoseCommand implements Command {
     static final Usage USAGE = Usage.of(
                     "buzzout diagnose",
                     IN_SHORT,
-                    "The exit status is the worst of all logs: 2 if one cannot be read, else 1 if one has findings.")
+                    "The exit status is the worst of all logs: 70 if the program failed on one, 2 if one cannot be read, else 1 if one has findings.")
             .taking(LOGS)
             .with(Common.OPTIONS)
             .with(JSON);
@@ -54,9 +54,23 @@ final class DiagnoseCommand implements Command {
     private final Common common;
     private final List<String> logs;
     private final boolean json;
+    private final Weighing weighing;
+
+    /** Works out what a session comes to. */
+    interface Weighing {
+        Outcome of(LogHeader header, Session session, Engines engines);
+    }
 
     DiagnoseCommand(Surroundings surroundings, Given given) {
+        this(
+                surroundings,
+                given,
+                (header, session, engines) -> Outcome.of(header.unit(), header.started(), session, engines));
+    }
+
+    DiagnoseCommand(Surroundings surroundings, Given given, Weighing weighing) {
         this.surroundings = surroundings;
+        this.weighing = weighing;
         common = Common.of(given);
         logs = given.words(LOGS);
         json = given.has(JSON);
@@ -101,9 +115,18 @@ final class DiagnoseCommand implements Command {
     /** A log where it lies. */
     private record Found(String name, Path path) {}
 
+    /** What the program cannot cope with in one log is no reason to say nothing of the others. */
     private Weighed weighed(Found found) {
-        Replayed replayed = Replayed.of(found.path, plans);
-        return new Weighed(found.name, replayed.problems, replayed.outcome(engines.get()));
+        try {
+            Replayed replayed = Replayed.of(found.path, plans);
+            Optional<Outcome> outcome = replayed.outcome(weighing, engines.get());
+            int status = outcome.map(DiagnoseCommand::status).orElse(Status.USAGE);
+            return new Weighed(found.name, replayed.problems, outcome, status);
+        } catch (RuntimeException e) {
+            engines.remove();
+            LogProblem problem = new LogProblem(found.name, 0, "nothing can be said of it. " + Program.broke(e));
+            return new Weighed(found.name, List.of(problem), Optional.empty(), Status.INTERNAL);
+        }
     }
 
     /** A log without its events, which are let go before its evidence is weighed: those of a day fill a small heap. */
@@ -116,19 +139,18 @@ final class DiagnoseCommand implements Command {
                     file.log().map(SessionLog::replayed));
         }
 
-        Optional<Outcome> outcome(Engines engines) {
-            return header.flatMap(
-                    from -> session.map(known -> Outcome.of(from.unit(), from.started(), known, engines)));
+        Optional<Outcome> outcome(Weighing weighing, Engines engines) {
+            return header.flatMap(from -> session.map(known -> weighing.of(from, known, engines)));
         }
     }
 
     /** A log and what its evidence comes to, where it could be read. */
-    private record Weighed(String name, List<LogProblem> problems, Optional<Outcome> outcome) {}
+    private record Weighed(String name, List<LogProblem> problems, Optional<Outcome> outcome, int status) {}
 
     /** The exit status for it, once it is said. */
     private int said(Weighed weighed) {
         say(weighed);
-        return weighed.outcome.map(DiagnoseCommand::status).orElse(Status.USAGE);
+        return weighed.status;
     }
 
     private void say(Weighed weighed) {

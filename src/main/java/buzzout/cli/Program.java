@@ -121,11 +121,17 @@ final class Program {
                 ? "What came before is in " + broken.log() + "; `buzzout run --resume " + broken.log()
                         + "` goes on with it. "
                 : "";
-        surroundings
-                .console()
-                .complain("The program failed (" + first.getClass().getSimpleName() + "). " + log
-                        + whereTheTraceIs(exception));
+        surroundings.console().complain(broke(exception, first, log));
         return Status.INTERNAL;
+    }
+
+    /** What to say where the program failed. */
+    static String broke(Throwable exception) {
+        return broke(exception, exception, "");
+    }
+
+    private static String broke(Throwable exception, Throwable first, String between) {
+        return "The program failed (" + first.getClass().getSimpleName() + "). " + between + whereTheTraceIs(exception);
     }
 
     private static Optional<LogNotWritten> logNotWritten(Throwable thrown) {

@@ -23,6 +23,9 @@ final class Settle {
     /** Explanations this much less probable than the best are not worth a step. */
     private static final double WORTH_TELLING = 0.005;
 
+    /** Stands between a reading's place and its meaning. */
+    private static final String COLON = ": ";
+
     private final Case board;
     private final Hypothesis base;
     private final List<Hypothesis> states;
@@ -200,7 +203,7 @@ final class Settle {
         } else if (step instanceof Step.Touch touch) {
             return "touch " + touch.joint().says(board.plan());
         }
-        return byMeter(places((Step.Measure) step)[0]);
+        return byMeter(place((Step.Measure) step));
     }
 
     /** What each outcome would mean. */
@@ -219,12 +222,12 @@ final class Settle {
                                     board.plan(),
                                     board.readings().reading(answer).low()) + ", ");
         }
-        return places((Step.Measure) step)[1];
+        Step.Measure measure = (Step.Measure) step;
+        return measure.where().substring(place(measure).length() + COLON.length());
     }
 
-    /** A reading's place and its meaning stand on both sides of a colon. */
-    private static String[] places(Step.Measure measure) {
-        return measure.where().split(": ", 2);
+    private static String place(Step.Measure measure) {
+        return measure.where().substring(0, measure.where().indexOf(COLON));
     }
 
     private interface Words {

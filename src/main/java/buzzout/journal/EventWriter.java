@@ -16,9 +16,11 @@ import java.util.Set;
 /** An event as one line of a log; pins and keys by name, so that a line says the same beside any plan. */
 final class EventWriter {
     private final Plan plan;
+    private final List<String> pins;
 
     EventWriter(Plan plan) {
         this.plan = plan;
+        pins = plan.pins();
     }
 
     /** The line without its line break. */
@@ -154,7 +156,7 @@ final class EventWriter {
     }
 
     private String pin(int index) {
-        return plan.pins().get(index);
+        return pins.get(index);
     }
 
     private String key(int index) {

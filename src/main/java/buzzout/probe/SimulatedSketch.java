@@ -100,7 +100,7 @@ final class SimulatedSketch {
         }
         switch (verb) {
             case "who" -> {
-                if (fields.get(1).matches("[1-9][0-9]{0,8}")) {
+                if (isCount(fields.get(1), 9)) {
                     introduce();
                 } else {
                     say.accept("no who version");
@@ -220,7 +220,7 @@ final class SimulatedSketch {
     }
 
     private void rise(String index) {
-        if (!index.matches("0|[1-9][0-9]{0,2}") || Integer.parseInt(index) >= pins.size()) {
+        if (!(index.equals("0") || isCount(index, 3)) || Integer.parseInt(index) >= pins.size()) {
             say.accept("no rise index");
             return;
         }
@@ -245,12 +245,22 @@ final class SimulatedSketch {
     private void settle(String asked) {
         if (asked.equals("auto")) {
             settleAsMeasured();
-        } else if (asked.matches("[1-9][0-9]{0,2}|" + LONGEST_SETTLE)) {
+        } else if (isCount(asked, 4) && Integer.parseInt(asked) <= LONGEST_SETTLE) {
             settleMicros = Integer.parseInt(asked);
             say.accept("ok settle " + asked);
         } else {
             say.accept("no settle range");
         }
+    }
+
+    /** A whole number above 0 of no more digits than that. */
+    private static boolean isCount(String text, int mostDigits) {
+        for (int at = 0; at < text.length(); at++) {
+            if (text.charAt(at) < '0' || text.charAt(at) > '9') {
+                return false;
+            }
+        }
+        return !text.isEmpty() && text.charAt(0) != '0' && text.length() <= mostDigits;
     }
 
     private void introduce() {
