@@ -13,6 +13,9 @@ import java.util.Optional;
  * frame, and several times that for the first one.
  */
 final class Paper implements AutoCloseable {
+    /** To be sent to another cell takes about as many characters as to write those in between once more. */
+    private static final int FAR = 8;
+
     private final Terminal terminal;
     private final boolean colours;
     private Sheet shown;
@@ -88,26 +91,35 @@ final class Paper implements AutoCloseable {
                 terminal.setCursorPosition(column, row);
                 isThere = true;
             }
-            column = written(sheet, column, row);
+            int end = end(sheet, column, row);
+            write(sheet, row, column, end);
+            column = end;
         }
     }
 
-    /** Writes what differs in one ink from here on; returns the column after it. */
-    private int written(Sheet sheet, int from, int row) throws IOException {
-        Ink ink = sheet.ink(from, row);
+    /** Where what is written in one go from here on ends: with the last cell that differs, before another ink or far. */
+    private int end(Sheet sheet, int from, int row) {
+        int end = from + 1;
+        for (int column = end; column < sheet.columns() && column - end < FAR; column++) {
+            if (sheet.ink(column, row) != sheet.ink(from, row)) {
+                break;
+            }
+            end = sheet.hasCell(column, row, shown) ? end : column + 1;
+        }
+        return end;
+    }
+
+    private void write(Sheet sheet, int row, int from, int end) throws IOException {
         StringBuilder text = new StringBuilder();
-        int column = from;
-        while (column < sheet.columns() && !sheet.hasCell(column, row, shown) && sheet.ink(column, row) == ink) {
+        for (int column = from; column < end; column++) {
             if (!sheet.isCovered(column, row)) {
                 text.append(sheet.character(column, row));
             }
-            column++;
         }
-        if (ink != dipped) {
-            dip(ink);
+        if (sheet.ink(from, row) != dipped) {
+            dip(sheet.ink(from, row));
         }
         terminal.putString(text.toString());
-        return column;
     }
 
     private void dip(Ink ink) throws IOException {
