@@ -1,5 +1,7 @@
 package buzzout.cli;
 
+import buzzout.diagnosis.Engines;
+import buzzout.journal.KnownPlans;
 import buzzout.journal.LogFile;
 import buzzout.journal.LogProblem;
 import buzzout.line.Flag;
@@ -71,13 +73,15 @@ final class HistoryCommand implements Command {
                 plan ? Optional.of(LoadedPlan.from(surroundings, where).plan().name()) : Optional.empty();
         List<WeighedLog> logs = new ArrayList<>();
         List<String> problems = new ArrayList<>();
+        KnownPlans plans = new KnownPlans();
+        Engines engines = new Engines();
         int status = Status.FINE;
         for (String name : logs(folder)) {
-            LogFile file = LogReading.read(surroundings, name);
+            LogFile file = LogReading.read(surroundings, name, plans);
             file.problems().stream().map(LogProblem::toString).forEach(problems::add);
             file.log()
                     .filter(log -> board.isEmpty() || log.plan().name().equals(board.get()))
-                    .ifPresent(log -> logs.add(new WeighedLog(name, Outcome.of(log))));
+                    .ifPresent(log -> logs.add(new WeighedLog(name, Outcome.of(log, engines))));
             status = file.log().isEmpty() ? Status.USAGE : status;
         }
         show(folder, Batch.of(logs), problems);

@@ -1,6 +1,7 @@
 package buzzout.cli;
 
 import buzzout.journal.JournalReader;
+import buzzout.journal.KnownPlans;
 import buzzout.journal.LogFile;
 import buzzout.journal.LogProblem;
 import java.util.List;
@@ -10,7 +11,12 @@ final class LogReading {
     private LogReading() {}
 
     static LogFile read(Surroundings surroundings, String name) throws Failure {
-        LogFile file = JournalReader.read(surroundings.resolve(name));
+        return read(surroundings, name, new KnownPlans());
+    }
+
+    /** The same of one of many logs, of which few have a plan of their own. */
+    static LogFile read(Surroundings surroundings, String name, KnownPlans plans) throws Failure {
+        LogFile file = JournalReader.read(surroundings.resolve(name), plans);
         sayProblems(surroundings, file.problems());
         return file;
     }

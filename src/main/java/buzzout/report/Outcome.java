@@ -20,6 +20,11 @@ public record Outcome(Optional<String> unit, Optional<OffsetDateTime> started, S
         return of(log.header().unit(), log.header().started(), log.replayed());
     }
 
+    /** The same of one of many logs, which these engines weigh one after another. */
+    public static Outcome of(SessionLog log, Engines engines) {
+        return of(log.header().unit(), log.header().started(), log.replayed(), engines);
+    }
+
     /** The same with another plan of the same board; {@link SessionLog#replayed(Plan)} says when that can be. */
     public static Outcome of(SessionLog log, Plan other) {
         return of(log.header().unit(), log.header().started(), log.replayed(other));
