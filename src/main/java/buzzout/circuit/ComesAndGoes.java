@@ -8,12 +8,9 @@ import java.util.Set;
 
 /** What would be open for good with another fault conducts at one moment and not at the next, as a cold joint does. */
 public record ComesAndGoes(Fault open) implements Fault {
-    private static final List<FaultKind> OPEN =
-            List.of(FaultKind.LINK_OPEN, FaultKind.JUMPER_OFF, FaultKind.LEAD_OFF, FaultKind.KEY_OPEN);
-
     static List<Fault> all(Plan plan) {
         List<Fault> faults = new ArrayList<>();
-        for (FaultKind kind : OPEN) {
+        for (FaultKind kind : FaultKind.OPEN) {
             for (Fault open : kind.all(plan)) {
                 faults.add(new ComesAndGoes(open));
             }

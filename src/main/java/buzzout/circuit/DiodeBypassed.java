@@ -1,22 +1,12 @@
 package buzzout.circuit;
 
-import buzzout.plan.Key;
 import buzzout.plan.Plan;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 
 /** A key's diode conducts both ways: bridged with solder, or broken down. */
 public record DiodeBypassed(int key) implements Fault {
-    static List<Fault> all(Plan plan) {
-        List<Fault> faults = new ArrayList<>();
-        for (Key key : plan.keys()) {
-            faults.add(new DiodeBypassed(key.index()));
-        }
-        return faults;
-    }
-
     @Override
     public FaultKind kind() {
         return FaultKind.DIODE_BYPASSED;

@@ -1,22 +1,12 @@
 package buzzout.circuit;
 
-import buzzout.plan.Key;
 import buzzout.plan.Plan;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 
 /** A key's diode sits the other way round than planned. */
 public record DiodeReversed(int key) implements Fault {
-    static List<Fault> all(Plan plan) {
-        List<Fault> faults = new ArrayList<>();
-        for (Key key : plan.keys()) {
-            faults.add(new DiodeReversed(key.index()));
-        }
-        return faults;
-    }
-
     @Override
     public FaultKind kind() {
         return FaultKind.DIODE_REVERSED;

@@ -1,23 +1,13 @@
 package buzzout.circuit;
 
-import buzzout.plan.Key;
 import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 
 /** A key's own branch is open: its switch, its diode, or a joint of theirs. */
 public record KeyOpen(int key) implements Fault {
-    static List<Fault> all(Plan plan) {
-        List<Fault> faults = new ArrayList<>();
-        for (Key key : plan.keys()) {
-            faults.add(new KeyOpen(key.index()));
-        }
-        return faults;
-    }
-
     @Override
     public FaultKind kind() {
         return FaultKind.KEY_OPEN;

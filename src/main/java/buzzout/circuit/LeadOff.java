@@ -3,20 +3,11 @@ package buzzout.circuit;
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import buzzout.plan.SolderSide;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
 /** The lead from a net to its controller pin does not conduct. */
 public record LeadOff(int net) implements Fault {
-    static List<Fault> all(Plan plan) {
-        List<Fault> faults = new ArrayList<>();
-        for (int net = 0; net < plan.nets().size(); net++) {
-            faults.add(new LeadOff(net));
-        }
-        return faults;
-    }
-
     @Override
     public FaultKind kind() {
         return FaultKind.LEAD_OFF;

@@ -2,20 +2,11 @@ package buzzout.circuit;
 
 import buzzout.plan.Net;
 import buzzout.plan.Plan;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
 /** A pin is tied to ground and reads low whatever is driven. */
 public record PinLow(int net) implements Fault {
-    static List<Fault> all(Plan plan) {
-        List<Fault> faults = new ArrayList<>();
-        for (int net = 0; net < plan.nets().size(); net++) {
-            faults.add(new PinLow(net));
-        }
-        return faults;
-    }
-
     @Override
     public FaultKind kind() {
         return FaultKind.PIN_LOW;

@@ -122,7 +122,7 @@ final class DiagnoseCommand implements Command {
             Optional<Outcome> outcome = replayed.outcome(weighing, engines.get());
             int status = outcome.map(DiagnoseCommand::status).orElse(Status.USAGE);
             return new Weighed(found.name, replayed.problems, outcome, status);
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | StackOverflowError e) {
             engines.remove();
             LogProblem problem = new LogProblem(found.name, 0, "nothing can be said of it. " + Program.broke(e));
             return new Weighed(found.name, List.of(problem), Optional.empty(), Status.INTERNAL);

@@ -42,7 +42,9 @@ final class LiveBench implements Source {
     private final Past past;
     private final long startNanos = System.nanoTime();
     private final Semaphore unweighed = new Semaphore(0);
-    private final Semaphore unsynced = new Semaphore(0);
+    /** What a log begins with is to be put on the disk too. */
+    private final Semaphore unsynced = new Semaphore(1);
+
     private final Thread taking = new Thread(guarded(this::takeAll), "bench");
     private final Thread weighing = new Thread(guarded(this::weighAll), "diagnosis");
     private final Thread syncing = new Thread(guarded(this::syncAll), "disk");

@@ -29,6 +29,7 @@ record ScreenOption(Optional<Boolean> asked) {
             return new Canvas.Window();
         }
         if (surroundings.obstacle().isEmpty()) {
+            // A time zone takes a while to load, and the first line of a log tells the time.
             return new Canvas.OwnTerminal(Opening.begin(surroundings::now));
         }
         boolean unasked = asked.isEmpty() && surroundings.mayDraw() && BoardScreen.prefersWindow();

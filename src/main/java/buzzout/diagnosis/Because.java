@@ -3,15 +3,16 @@ package buzzout.diagnosis;
 import buzzout.circuit.Pair;
 import buzzout.circuit.Pairs;
 import buzzout.circuit.Reading;
+import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import buzzout.session.Met;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Says in sentences what was seen. */
 final class Because {
@@ -85,16 +86,21 @@ final class Because {
 
     /** In a read-through an odd answer counts at its key's turn and as some key's; once is enough to say. */
     private static boolean isSaidOfAKey(Case board, Set<Term> duties, int answer) {
-        return duties.stream()
-                .anyMatch(term -> term instanceof Term.OfKey of
-                        && board.ledger().meant(of.key()).contains(answer));
+        for (Term term : duties) {
+            if (term instanceof Term.OfKey of && board.ledger().meant(of.key()).contains(answer)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static List<String> givers(Plan plan, Forecast forecast, int answer) {
         List<String> names = new ArrayList<>();
-        plan.keys().stream()
-                .filter(key -> forecast.answer(key.index()) == answer)
-                .forEach(key -> names.add(key.spoken()));
+        for (Key key : plan.keys()) {
+            if (forecast.answer(key.index()) == answer) {
+                names.add(key.spoken());
+            }
+        }
         return names;
     }
 
@@ -118,13 +124,14 @@ final class Because {
             return dropouts(board, of.key()).orElseThrow() + ", perhaps by a slip; flex it once more";
         } else if (term instanceof Term.OfKey of) {
             String name = plan.keys().get(of.key()).spoken();
-            return board.ledger().meant(of.key()).stream()
-                            .map(answer -> answer == Readings.NOTHING
-                                    ? "nothing came from " + name
-                                    : name + " closed " + pairs(board, answer))
-                            .distinct()
-                            .collect(Collectors.joining(" and "))
-                    + ", perhaps by a slip; press it once more";
+            Set<String> came = new LinkedHashSet<>();
+            for (int answer : board.ledger().meant(of.key())) {
+                came.add(
+                        answer == Readings.NOTHING
+                                ? "nothing came from " + name
+                                : name + " closed " + pairs(board, answer));
+            }
+            return String.join(" and ", came) + ", perhaps by a slip; press it once more";
         } else if (term instanceof Term.OfAnswer of && board.ledger().came().get(of.answer())) {
             return "a press closed " + pairs(board, of.answer())
                     + ", which no single key explains; press those keys again, one at a time";
@@ -167,8 +174,8 @@ final class Because {
 
     static String names(List<String> names) {
         if (names.size() > MOST_NAMES) {
-            return names.stream().limit(MOST_NAMES - 1).collect(Collectors.joining(", ")) + " and "
-                    + (names.size() - MOST_NAMES + 1) + " more";
+            return String.join(", ", names.subList(0, MOST_NAMES - 1)) + " and " + (names.size() - MOST_NAMES + 1)
+                    + " more";
         }
         return names.size() == 1
                 ? names.get(0)

@@ -23,8 +23,8 @@ final class Settle {
     /** Explanations this much less probable than the best are not worth a step. */
     private static final double WORTH_TELLING = 0.005;
 
-    /** Stands between a reading's place and its meaning. */
-    private static final String COLON = ": ";
+    /** Stands between a step and what it tells, and in a reading between its place and its meaning. */
+    private static final String TELLS = ": ";
 
     private final Case board;
     private final Hypothesis base;
@@ -189,7 +189,7 @@ final class Settle {
     }
 
     private String says(Step step) {
-        return does(step) + ": " + tells(step);
+        return does(step) + TELLS + tells(step);
     }
 
     private static String byMeter(String where) {
@@ -223,11 +223,11 @@ final class Settle {
                                     board.readings().reading(answer).low()) + ", ");
         }
         Step.Measure measure = (Step.Measure) step;
-        return measure.where().substring(place(measure).length() + COLON.length());
+        return measure.where().substring(place(measure).length() + TELLS.length());
     }
 
     private static String place(Step.Measure measure) {
-        return measure.where().substring(0, measure.where().indexOf(COLON));
+        return measure.where().substring(0, measure.where().indexOf(TELLS));
     }
 
     private interface Words {

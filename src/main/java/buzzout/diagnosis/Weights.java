@@ -80,7 +80,10 @@ final class Weights {
             put(costs, term(asked), askedCost(asked) - ledger.askedDoubt(asked, answer));
         }
         if (ledger.matchesAnswers()) {
-            answers().stream().forEach(answer -> put(costs, new Term.OfAnswer(answer), answerCost(answer)));
+            BitSet answers = answers();
+            for (int answer = answers.nextSetBit(0); answer >= 0; answer = answers.nextSetBit(answer + 1)) {
+                put(costs, new Term.OfAnswer(answer), answerCost(answer));
+            }
         }
         return costs;
     }
@@ -112,9 +115,12 @@ final class Weights {
         if (ledger.matchesAnswers()) {
             BitSet answers = able.present();
             answers.or(ledger.came());
-            answers.stream()
-                    .filter(answer -> answerCost(answer) < -NOTHING)
-                    .forEach(answer -> costs.put(answer, answerCost(answer)));
+            for (int answer = answers.nextSetBit(0); answer >= 0; answer = answers.nextSetBit(answer + 1)) {
+                double cost = answerCost(answer);
+                if (cost < -NOTHING) {
+                    costs.put(answer, cost);
+                }
+            }
         }
         return costs;
     }

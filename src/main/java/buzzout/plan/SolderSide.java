@@ -1,6 +1,5 @@
 package buzzout.plan;
 
-import java.util.Comparator;
 import java.util.List;
 
 /** Places in words, as seen from the solder side, where left and right are mirrored. */
@@ -18,16 +17,19 @@ public final class SolderSide {
 
     /** Such as {@code third joint from the left}, or from the top for a column. */
     public static String joint(Plan plan, Net net, int joint) {
-        boolean row = net.kind() == NetKind.ROW;
-        Comparator<Key> along = row
-                ? Comparator.comparingDouble((Key key) -> -key.place().middle())
-                : Comparator.comparingDouble(key -> key.place().y());
-        List<Integer> seen = net.joints().stream()
-                .map(plan.keys()::get)
-                .sorted(along)
-                .map(Key::index)
-                .toList();
-        return ordinal(seen.indexOf(net.joints().get(joint)) + 1) + " joint from the " + (row ? "left" : "top");
+        double here = along(plan, net, joint);
+        int before = 0;
+        for (int other = 0; other < net.joints().size(); other++) {
+            double there = along(plan, net, other);
+            before += there < here || (there == here && other < joint) ? 1 : 0;
+        }
+        return ordinal(before + 1) + " joint from the " + (net.kind() == NetKind.ROW ? "left" : "top");
+    }
+
+    /** How far a joint lies to the right or down, seen from behind. */
+    private static double along(Plan plan, Net net, int joint) {
+        Place place = keyAt(plan, net, joint).place();
+        return net.kind() == NetKind.ROW ? -place.middle() : place.y();
     }
 
     /** The same after its number, such as {@code R2.8, third joint from the left}. */

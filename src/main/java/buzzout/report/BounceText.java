@@ -4,6 +4,7 @@ import buzzout.plan.Plan;
 import buzzout.session.Bounces;
 import buzzout.session.Confidence;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 
@@ -44,7 +45,7 @@ public final class BounceText {
                     + " ms, over the limit of " + millis(bounces.limitMicros()) + " ms, in " + key.over() + " of "
                     + counted(key.presses(), "press"));
         }
-        return over;
+        return Collections.unmodifiableList(over);
     }
 
     /** One line for each bar. */

@@ -103,10 +103,9 @@ public final class FindingsText {
     }
 
     private void suspects(List<Suspect> suspects) {
-        suspects.stream()
-                .limit(Wording.MOST_SUSPECTS)
-                .forEach(each -> page.paragraph(
-                        "      - ", each.fault().says(plan) + " (" + Likelihood.percent(each.probability()) + ")"));
+        for (Suspect each : suspects.subList(0, Math.min(Wording.MOST_SUSPECTS, suspects.size()))) {
+            page.paragraph("      - ", each.fault().says(plan) + " (" + Likelihood.percent(each.probability()) + ")");
+        }
         if (suspects.size() > Wording.MOST_SUSPECTS) {
             page.paragraph("      - ", "and " + (suspects.size() - Wording.MOST_SUSPECTS) + " less likely ones");
         }

@@ -16,6 +16,7 @@ import buzzout.session.FlexCheck;
 import buzzout.session.Session;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -40,7 +41,7 @@ public final class HeldText {
         for (FlexCheck.Pattern each : flex.patterns()) {
             sentences.add(dropouts(plan, each));
         }
-        return sentences;
+        return Collections.unmodifiableList(sentences);
     }
 
     private static String dropouts(Plan plan, FlexCheck.Pattern pattern) {

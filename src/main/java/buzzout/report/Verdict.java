@@ -32,7 +32,7 @@ public enum Verdict {
         int untested = session.count(KeyState.UNTESTED);
         boolean company = true;
         for (AllAtOnce.Tried tried : session.allAtOnce().tried()) {
-            company &= HeldText.isAsComputed(session, tried);
+            company = company && HeldText.isAsComputed(session, tried);
         }
         if (good + untested < session.states().size() || !company) {
             return UNEXPLAINED;

@@ -39,7 +39,7 @@ final class Clean {
         if (isOwn(point)) {
             return true;
         }
-        if (!Character.isBmpCodePoint(point)) {
+        if (!Character.isBmpCodePoint(point) || isWideSymbol(point)) {
             return false;
         }
         return switch (Character.getType(point)) {
@@ -63,12 +63,16 @@ final class Clean {
      * drawing, blocks, shapes and the check mark. To ask Java about those would load its tables of all characters.
      */
     private static boolean isOwn(int point) {
-        boolean wideSquare = point == 0x25FD || point == 0x25FE;
         return (point >= ' ' && point <= '~')
                 || (point >= 0x2010 && point <= 0x2027)
                 || (point >= 0x2190 && point <= 0x21FF)
-                || (point >= 0x2500 && point <= 0x25FF && !wideSquare)
+                || (point >= 0x2500 && point <= 0x25FF && !isWideSymbol(point))
                 || point == '✓';
+    }
+
+    /** Of the symbols for which one cell is kept, those that print two (UAX #11, from memory). */
+    private static boolean isWideSymbol(int point) {
+        return point == 0x2329 || point == 0x232A || point == 0x25FD || point == 0x25FE;
     }
 
     private static String ascii(int point) {

@@ -9,7 +9,7 @@ public final class Opening {
     /** Both are to be looked at when that thread is over. */
     private String asFound = "";
 
-    private Optional<IOException> trouble = Optional.empty();
+    private Optional<IOException> trouble = Optional.of(new IOException("the terminal could not be looked at"));
 
     private Opening(Runnable before) {
         thread = new Thread(() -> getReady(before), "opening");
@@ -29,6 +29,7 @@ public final class Opening {
         before.run();
         try {
             asFound = Stty.run("-g");
+            trouble = Optional.empty();
         } catch (IOException e) {
             trouble = Optional.of(e);
         }

@@ -78,20 +78,23 @@ final class OwnTerminal extends ANSITerminal {
             int rows = Integer.parseInt(both[0]);
             int columns = Integer.parseInt(both[1]);
             return rows > 0 && columns > 0 ? new TerminalSize(columns, rows) : UNKNOWN_SIZE;
-        } catch (IOException | NumberFormatException | ArrayIndexOutOfBoundsException e) {
+        } catch (IOException e) {
+            size = "";
+            return UNKNOWN_SIZE;
+        } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
             return UNKNOWN_SIZE;
         }
     }
 
     @Override
-    public void enterPrivateMode() throws IOException {
-        super.enterPrivateMode();
+    public synchronized void enterPrivateMode() throws IOException {
         isTaken = true;
+        super.enterPrivateMode();
     }
 
     /** Cleared first: when tmux has been made larger meanwhile, it brings part of what was drawn back to the shell. */
     @Override
-    public void exitPrivateMode() throws IOException {
+    public synchronized void exitPrivateMode() throws IOException {
         isTaken = false;
         clearScreen();
         super.exitPrivateMode();
@@ -99,8 +102,8 @@ final class OwnTerminal extends ANSITerminal {
 
     @Override
     public void close() throws IOException {
+        leave();
         try {
-            leave();
             Runtime.getRuntime().removeShutdownHook(atExit);
         } catch (IllegalStateException e) {
             // The program is ending already, and that thread runs.

@@ -30,7 +30,6 @@ final class Paper implements AutoCloseable {
     /** Takes the terminal over, until closed. */
     static Paper on(Terminal terminal, boolean colours) throws IOException {
         terminal.enterPrivateMode();
-        terminal.setCursorVisible(false);
         Paper paper = new Paper(terminal, colours, new Sheet(terminal.getTerminalSize()));
         paper.clear();
         return paper;
@@ -53,10 +52,10 @@ final class Paper implements AutoCloseable {
 
     /** Whatever else has written on the terminal goes, with the next sheet. */
     void clear() throws IOException {
-        terminal.resetColorAndSGR();
+        dip(Ink.PLAIN);
+        terminal.setCursorVisible(false);
         terminal.clearScreen();
         shown = new Sheet(shown.size());
-        dipped = Ink.PLAIN;
     }
 
     /** The next keystroke, if there is one; at the end of all input, that. */
@@ -69,7 +68,11 @@ final class Paper implements AutoCloseable {
         boolean changed = false;
         for (int row = 0; row < sheet.rows(); row++) {
             if (!sheet.hasRow(row, shown)) {
-                write(sheet, row);
+                if (!changed) {
+                    // Whoever wrote on the terminal meanwhile may have left an ink of its own.
+                    dip(Ink.PLAIN);
+                }
+                writeRow(sheet, row);
                 changed = true;
             }
         }
@@ -79,7 +82,7 @@ final class Paper implements AutoCloseable {
         }
     }
 
-    private void write(Sheet sheet, int row) throws IOException {
+    private void writeRow(Sheet sheet, int row) throws IOException {
         boolean isThere = false;
         for (int column = 0; column < sheet.columns(); ) {
             if (sheet.hasCell(column, row, shown)) {
@@ -92,7 +95,7 @@ final class Paper implements AutoCloseable {
                 isThere = true;
             }
             int end = end(sheet, column, row);
-            write(sheet, row, column, end);
+            writeCells(sheet, row, column, end);
             column = end;
         }
     }
@@ -109,7 +112,7 @@ final class Paper implements AutoCloseable {
         return end;
     }
 
-    private void write(Sheet sheet, int row, int from, int end) throws IOException {
+    private void writeCells(Sheet sheet, int row, int from, int end) throws IOException {
         StringBuilder text = new StringBuilder();
         for (int column = from; column < end; column++) {
             if (!sheet.isCovered(column, row)) {
@@ -132,11 +135,11 @@ final class Paper implements AutoCloseable {
             terminal.enableSGR(SGR.REVERSE);
         }
         if (colours && ink.hue() != Hue.OWN) {
-            write(ink.hue());
+            colour(ink.hue());
         }
     }
 
-    private void write(Hue hue) throws IOException {
+    private void colour(Hue hue) throws IOException {
         if (terminal instanceof OwnTerminal own) {
             own.writeIn(hue);
         } else {

@@ -1,6 +1,7 @@
 package buzzout.session;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -73,6 +74,6 @@ public record Bounces(long limitMicros, List<OfKey> keys, List<Bar> histogram) {
                 over.add(key);
             }
         }
-        return over;
+        return Collections.unmodifiableList(over);
     }
 }

@@ -8,7 +8,6 @@ import buzzout.plan.Key;
 import buzzout.plan.Plan;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** What lies on the way of all keys that dropped out together, and of none that stayed. */
 public final class CommonPath {
@@ -20,7 +19,7 @@ public final class CommonPath {
      */
     public static List<Fault> of(Plan plan, Set<Integer> dropped, Set<Integer> stayed) {
         Layout layout = new Layout(plan);
-        return Stream.of(FaultKind.LINK_OPEN, FaultKind.JUMPER_OFF, FaultKind.LEAD_OFF, FaultKind.KEY_OPEN)
+        return FaultKind.OPEN.stream()
                 .flatMap(kind -> kind.all(plan).stream())
                 .filter(fault -> dropped.stream().allMatch(key -> isOnNetOf(fault, plan, key)))
                 .filter(fault -> {

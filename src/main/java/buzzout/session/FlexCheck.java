@@ -1,6 +1,7 @@
 package buzzout.session;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -154,7 +155,7 @@ public record FlexCheck(boolean on, Map<Integer, Grip> grips, List<Dropout> drop
         }
         List<Pattern> oftenest = new ArrayList<>(patterns.values());
         oftenest.sort((one, other) -> Integer.compare(other.times(), one.times()));
-        return oftenest;
+        return Collections.unmodifiableList(oftenest);
     }
 
     /** Dropouts by what dropped together, oldest first. */

@@ -122,14 +122,14 @@ final class Fold {
         }
         boolean held = hold(draft, before, micros);
         FlexCheck flex = draft.flex;
-        boolean bouncing = false;
+        boolean isTheirs = held;
         for (int key : whoCloses(draft, pair)) {
             if (held || flex.isBounce(key, micros)) {
-                bouncing = true;
+                isTheirs = true;
                 draft.flex = draft.flex.closes(key, micros);
             }
         }
-        if (held || bouncing) {
+        if (isTheirs) {
             return;
         }
         boolean keyDown = !before.minus(draft.quiet).isEmpty();

@@ -17,6 +17,13 @@ public final class Needs {
         SketchBench.build().ifPresent(Needs::lacks);
     }
 
+    /** Newer ones look for a logger with streams at each exit. */
+    static void java17() {
+        if (Runtime.version().feature() != 17) {
+            lacks("this is Java " + Runtime.version().feature() + ", and only 17 loads no stream of its own");
+        }
+    }
+
     static void tmux() throws InterruptedException {
         program("tmux", "-V").ifPresent(Needs::lacks);
     }

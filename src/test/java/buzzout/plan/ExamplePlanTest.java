@@ -3,6 +3,9 @@ package buzzout.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -13,6 +16,12 @@ class ExamplePlanTest {
                 List.of(),
                 PlanReader.read(ExamplePlan.quaysideText(), ExamplePlan.QUAYSIDE_FILE_NAME)
                         .problems());
+    }
+
+    @Test
+    void it_stands_in_a_file_too_for_whoever_reads_this_project() throws IOException {
+        Path file = Path.of("sessions", ExamplePlan.QUAYSIDE_FILE_NAME);
+        assertEquals(Files.readString(file), ExamplePlan.quaysideText());
     }
 
     @Test

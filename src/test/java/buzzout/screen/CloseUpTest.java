@@ -14,6 +14,7 @@ import buzzout.plan.Key;
 import buzzout.plan.NetKind;
 import buzzout.plan.Plan;
 import buzzout.plan.PlanReader;
+import com.googlecode.lanterna.TerminalSize;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -53,8 +54,7 @@ class CloseUpTest {
                     view.session(),
                     new Diagnosis(List.of(finding), 0, List.of()),
                     view.snapshot().events()));
-            View close = found.with(
-                    Page.lookingClose(found, Picture.of(found, 80, 24).size()));
+            View close = found.with(Page.lookingClose(found, new TerminalSize(80, 24)));
             String text = Picture.of(close, 80, 24).text();
             CloseUp closeUp = CloseUp.of(Views.QUAYSIDE, fault);
             if (!(fault instanceof LeadsSwapped)) {

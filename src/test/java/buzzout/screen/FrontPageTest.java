@@ -7,6 +7,7 @@ import buzzout.circuit.Circuit;
 import buzzout.circuit.Fault;
 import buzzout.diagnosis.Engine;
 import buzzout.plan.Plan;
+import com.googlecode.lanterna.TerminalSize;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,6 +47,6 @@ class FrontPageTest {
         Snapshot weighed =
                 sitting.snapshot(new Engine(PLAN).weigh(heard.session().evidence()));
         View view = View.of(setting, weighed, Focus.FIRST);
-        return view.with(Page.choosing(view, Picture.of(view, 80, 24).size(), -1));
+        return view.with(Page.choosing(view, new TerminalSize(80, 24), -1));
     }
 }

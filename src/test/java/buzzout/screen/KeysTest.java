@@ -40,7 +40,7 @@ class KeysTest {
     @Test
     void v_goes_through_the_suspects_close_by_and_back_to_the_board() {
         assertEquals(Optional.of(new Command.LookClose()), Keys.command(letter('v'), demo));
-        TerminalSize size = Picture.of(demo, 80, 24).size();
+        TerminalSize size = new TerminalSize(80, 24);
         View first = demo.with(Page.lookingClose(demo, size));
         assertEquals(OptionalInt.of(0), first.focus().finding());
         assertEquals(OptionalInt.of(0), first.closeUp());

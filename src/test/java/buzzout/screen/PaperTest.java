@@ -82,12 +82,12 @@ class PaperTest {
         paper.show(with("R1 open"));
         assertEquals("", bytes.toString(StandardCharsets.UTF_8));
         paper.show(with("R2 open"));
-        assertEquals("\u001b[1;2H2", bytes.toString(StandardCharsets.UTF_8));
+        assertEquals("\u001b[0m\u001b[1;2H2", bytes.toString(StandardCharsets.UTF_8));
     }
 
     @ParameterizedTest
     @EnumSource(Hue.class)
-    void colours_are_told_to_a_terminal_as_lanterna_tells_them(Hue hue) {
+    void colours_have_the_codes_that_lanterna_has(Hue hue) {
         assertArrayEquals(hue.shade().getForegroundSGRSequence(), hue.code().getBytes(StandardCharsets.US_ASCII));
     }
 

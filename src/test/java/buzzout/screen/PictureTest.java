@@ -162,13 +162,13 @@ class PictureTest {
     }
 
     private static View looking(View view) {
-        return view.with(Page.lookingClose(view, Picture.of(view, 80, 24).size()));
+        return view.with(Page.lookingClose(view, new TerminalSize(80, 24)));
     }
 
     private static View choosing(View view, int times) {
         View then = view;
         for (int time = 0; time < times; time++) {
-            then = then.with(Page.choosing(then, Picture.of(then, 80, 24).size(), 1));
+            then = then.with(Page.choosing(then, new TerminalSize(80, 24), 1));
         }
         return then;
     }
