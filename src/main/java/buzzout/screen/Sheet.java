@@ -69,6 +69,11 @@ final class Sheet {
         return (char) (cells[row * columns + column] ^ ' ') == COVERED;
     }
 
+    /** Whether another sheet of the same size is the same throughout. */
+    boolean isSameAs(Sheet other) {
+        return Arrays.equals(cells, other.cells);
+    }
+
     /** Whether a whole row is the same on another sheet of the same size. */
     boolean hasRow(int row, Sheet other) {
         int from = row * columns;
