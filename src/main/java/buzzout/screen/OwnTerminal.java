@@ -26,8 +26,7 @@ final class OwnTerminal extends ANSITerminal {
 
     private final Thread atExit = new Thread(this::leaveQuietly, "terminal");
     private volatile boolean isSizeKnown;
-    /** As {@code stty} says it: rows, then columns. */
-    private String size = "";
+    private TerminalSize size = UNKNOWN_SIZE;
 
     private boolean isTaken;
 
@@ -45,7 +44,7 @@ final class OwnTerminal extends ANSITerminal {
         Runtime.getRuntime().addShutdownHook(terminal.atExit);
         Signals.whenResized(() -> terminal.isSizeKnown = false);
         terminal.isSizeKnown = true;
-        terminal.size = Stty.run("-icanon", "min", "1", "-echo", "-isig", "-ixon", "-iexten", "size");
+        terminal.size = size(Stty.run("-icanon", "min", "1", "-echo", "-isig", "-ixon", "-iexten", "size"));
         return terminal;
     }
 
@@ -68,19 +67,25 @@ final class OwnTerminal extends ANSITerminal {
 
     @Override
     protected TerminalSize findTerminalSize() {
-        try {
-            if (!isSizeKnown) {
-                // Before it is asked for: it may change meanwhile.
-                isSizeKnown = true;
-                size = Stty.run("size");
+        if (!isSizeKnown) {
+            // Before it is asked for: it may change meanwhile.
+            isSizeKnown = true;
+            try {
+                size = size(Stty.run("size"));
+            } catch (IOException e) {
+                size = UNKNOWN_SIZE;
             }
-            String[] both = size.split(" ", -1);
+        }
+        return size;
+    }
+
+    /** From what {@code stty} says: rows, then columns. */
+    private static TerminalSize size(String said) {
+        String[] both = said.split(" ", -1);
+        try {
             int rows = Integer.parseInt(both[0]);
             int columns = Integer.parseInt(both[1]);
             return rows > 0 && columns > 0 ? new TerminalSize(columns, rows) : UNKNOWN_SIZE;
-        } catch (IOException e) {
-            size = "";
-            return UNKNOWN_SIZE;
         } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
             return UNKNOWN_SIZE;
         }
