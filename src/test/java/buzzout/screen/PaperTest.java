@@ -14,6 +14,7 @@ import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,7 @@ class PaperTest {
     private static final long SEED = 20261126;
 
     private final DefaultVirtualTerminal terminal = new DefaultVirtualTerminal(SIZE);
+    private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
 
     @Test
     void whatever_it_showed_before_the_terminal_shows_the_last_sheet() throws IOException {
@@ -69,20 +71,33 @@ class PaperTest {
 
     @Test
     void only_what_differs_is_written() throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ANSITerminal counted = new ANSITerminal(InputStream.nullInputStream(), bytes, StandardCharsets.UTF_8) {
-            @Override
-            protected TerminalSize findTerminalSize() {
-                return SIZE;
-            }
-        };
-        Paper paper = Paper.on(counted, true);
+        Paper paper = Paper.on(writingTo(bytes), true);
         paper.show(with("R1 open"));
         bytes.reset();
         paper.show(with("R1 open"));
         assertEquals("", bytes.toString(StandardCharsets.UTF_8));
         paper.show(with("R2 open"));
         assertEquals("\u001b[0m\u001b[1;2H2", bytes.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void cleared_it_has_neither_cursor_nor_whatever_else_wrote_there() throws IOException {
+        Paper paper = Paper.on(writingTo(bytes), true);
+        paper.show(with("R1 open"));
+        bytes.reset();
+        paper.clear();
+        paper.show(with("R1 open"));
+        assertEquals(
+                "\u001b[0m\u001b[?25l\u001b[2J\u001b[0m\u001b[1;1HR1 open", bytes.toString(StandardCharsets.UTF_8));
+    }
+
+    private static ANSITerminal writingTo(OutputStream bytes) {
+        return new ANSITerminal(InputStream.nullInputStream(), bytes, StandardCharsets.UTF_8) {
+            @Override
+            protected TerminalSize findTerminalSize() {
+                return SIZE;
+            }
+        };
     }
 
     @ParameterizedTest
