@@ -23,8 +23,8 @@ record Common(boolean noColour, boolean ascii, boolean quiet) {
         return new Common(given.has(NO_COLOUR), given.has(ASCII), given.has(QUIET));
     }
 
-    Look lookInWindow(Map<String, String> environment) {
-        return Look.inWindow(environment, noColour, ascii);
+    Look lookOn(Canvas canvas, Map<String, String> environment) {
+        return canvas instanceof Canvas.Window ? Look.inWindow(environment, noColour, ascii) : look(environment);
     }
 
     Look look(Map<String, String> environment) {

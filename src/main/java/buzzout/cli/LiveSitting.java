@@ -154,9 +154,7 @@ final class LiveSitting {
     }
 
     private Setting setting(boolean simulated) {
-        Look look = canvas instanceof Canvas.Window
-                ? common.lookInWindow(surroundings.environment())
-                : common.look(surroundings.environment());
+        Look look = common.lookOn(canvas, surroundings.environment());
         return new Setting(unit, Optional.of(journal.path().toString()), look, simulated, sound());
     }
 

@@ -86,9 +86,7 @@ final class ReplayCommand implements Command {
                     surroundings.obstacle().orElse(""),
                     "Leave --screen out to read it as plain text, or add --window.");
         }
-        Look look = canvas instanceof Canvas.Window
-                ? common.lookInWindow(surroundings.environment())
-                : common.look(surroundings.environment());
+        Look look = common.lookOn(canvas, surroundings.environment());
         Snapshot last = new Snapshot(outcome.session(), outcome.diagnosis(), lines(session), Optional.empty());
         Setting setting = new Setting(session.header().unit(), Optional.of(log), look, false);
         Source still = new Source() {
