@@ -7,8 +7,8 @@ import buzzout.plan.Net;
 import buzzout.plan.Plan;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -113,12 +113,17 @@ final class Settle {
     }
 
     private void readings() {
-        Set<String> places = new LinkedHashSet<>();
+        Map<String, Set<Hypothesis>> read = new LinkedHashMap<>();
         for (Hypothesis state : states) {
-            places.addAll(places(state));
+            for (String place : places(state)) {
+                read.computeIfAbsent(place, any -> new HashSet<>()).add(state);
+            }
         }
-        for (String place : places) {
-            add(new Step.Measure(place), Labour.READING, state -> places(state).contains(place) ? 1 : 0);
+        for (Map.Entry<String, Set<Hypothesis>> place : read.entrySet()) {
+            add(
+                    new Step.Measure(place.getKey()),
+                    Labour.READING,
+                    state -> place.getValue().contains(state) ? 1 : 0);
         }
     }
 

@@ -17,7 +17,7 @@ public record Outcome(Optional<String> unit, Optional<OffsetDateTime> started, S
 
     /** Replays a log and weighs its evidence. */
     public static Outcome of(SessionLog log) {
-        return of(log.header().unit(), log.header().started(), log.replayed());
+        return of(log, new Engines());
     }
 
     /** The same of one of many logs, which these engines weigh one after another. */

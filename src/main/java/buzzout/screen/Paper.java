@@ -31,7 +31,7 @@ final class Paper implements AutoCloseable {
     static Paper on(Terminal terminal, boolean colours) throws IOException {
         terminal.enterPrivateMode();
         Paper paper = new Paper(terminal, colours, new Sheet(terminal.getTerminalSize()));
-        paper.clear();
+        paper.wipe();
         return paper;
     }
 
@@ -46,16 +46,20 @@ final class Paper implements AutoCloseable {
             return false;
         }
         shown = new Sheet(size);
-        clear();
+        wipe();
         return true;
     }
 
     /** Whatever else has written on the terminal goes, with the next sheet. */
     void clear() throws IOException {
+        shown = new Sheet(shown.size());
+        wipe();
+    }
+
+    private void wipe() throws IOException {
         dip(Ink.PLAIN);
         terminal.setCursorVisible(false);
         terminal.clearScreen();
-        shown = new Sheet(shown.size());
     }
 
     /** The next keystroke, if there is one; at the end of all input, that. */

@@ -31,25 +31,15 @@ final class Rails {
         }
     }
 
+    /** On an area that is blank so far. */
     void draw(Pen pen, int left, int top) {
         for (int row = 0; row < arms.length; row++) {
-            for (int column = 0; column < arms[row].length; column++) {
-                if (arms[row][column] != 0) {
-                    column = drawn(pen, left, top, row, column);
-                }
+            StringBuilder line = new StringBuilder();
+            for (int each : arms[row]) {
+                line.append(GLYPHS.charAt(each));
             }
+            pen.put(left, top + row, line.toString(), Ink.PLAIN);
         }
-    }
-
-    /** Draws what is joined from here on to the right; returns the column where it ends. */
-    private int drawn(Pen pen, int left, int top, int row, int from) {
-        StringBuilder line = new StringBuilder();
-        int column = from;
-        while (column < arms[row].length && arms[row][column] != 0) {
-            line.append(GLYPHS.charAt(arms[row][column++]));
-        }
-        pen.put(left + from, top + row, line.toString(), Ink.PLAIN);
-        return column;
     }
 
     /** A double frame over a box already drawn. */

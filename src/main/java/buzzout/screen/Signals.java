@@ -59,19 +59,15 @@ public final class Signals implements AutoCloseable {
     /** What to do whenever the terminal gets another size, from now on; in a thread of the system's. */
     static void whenResized(Runnable then) {
         try {
-            Object signal = Class.forName("sun.misc.Signal")
-                    .getConstructor(String.class)
-                    .newInstance("WINCH");
-            handled(signal, handler(then));
+            handled(signal("WINCH"), handler(then));
         } catch (ReflectiveOperationException e) {
             // It keeps the size that it had at first.
         }
     }
 
     private void handle(String name) throws ReflectiveOperationException {
-        Class<?> type = Class.forName("sun.misc.Signal");
-        Object signal = type.getConstructor(String.class).newInstance(name);
-        int number = (int) type.getMethod("getNumber").invoke(signal);
+        Object signal = signal(name);
+        int number = (int) signal.getClass().getMethod("getNumber").invoke(signal);
         Object before = handled(signal, handler(() -> {
             first.compareAndSet(0, number);
             count.incrementAndGet();
@@ -92,9 +88,13 @@ public final class Signals implements AutoCloseable {
         });
     }
 
+    private static Object signal(String name) throws ReflectiveOperationException {
+        return Class.forName("sun.misc.Signal").getConstructor(String.class).newInstance(name);
+    }
+
     /** Gives a signal a handler, and returns the one it had. */
     private static Object handled(Object signal, Object handler) throws ReflectiveOperationException {
-        Class<?> type = Class.forName("sun.misc.Signal");
+        Class<?> type = signal.getClass();
         return type.getMethod("handle", type, Class.forName("sun.misc.SignalHandler"))
                 .invoke(null, signal, handler);
     }

@@ -121,10 +121,9 @@ final class Fold {
             return;
         }
         boolean held = hold(draft, before, micros);
-        FlexCheck flex = draft.flex;
         boolean isTheirs = held;
         for (int key : whoCloses(draft, pair)) {
-            if (held || flex.isBounce(key, micros)) {
+            if (held || draft.flex.isBounce(key, micros)) {
                 isTheirs = true;
                 draft.flex = draft.flex.closes(key, micros);
             }

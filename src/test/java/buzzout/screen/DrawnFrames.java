@@ -37,13 +37,18 @@ public final class DrawnFrames {
                 new Setting(Optional.of("Q-01"), Optional.of("log.jsonl"), new Look(true, false), true),
                 sitting.snapshot(),
                 Focus.FIRST);
-        ANSITerminal terminal = new ANSITerminal(InputStream.nullInputStream(), written, StandardCharsets.UTF_8) {
+        paper = Paper.on(
+                terminal(written, new TerminalSize(columns, rows)), view.look().colour());
+    }
+
+    /** One that nobody types at. */
+    static ANSITerminal terminal(OutputStream written, TerminalSize size) {
+        return new ANSITerminal(InputStream.nullInputStream(), written, StandardCharsets.UTF_8) {
             @Override
             protected TerminalSize findTerminalSize() {
-                return new TerminalSize(columns, rows);
+                return size;
             }
         };
-        paper = Paper.on(terminal, view.look().colour());
     }
 
     /** Of a board whose keys have all been pressed but the last. */

@@ -9,12 +9,9 @@ import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.input.KeyStroke;
-import com.googlecode.lanterna.terminal.ansi.ANSITerminal;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -71,7 +68,7 @@ class PaperTest {
 
     @Test
     void only_what_differs_is_written() throws IOException {
-        Paper paper = Paper.on(writingTo(bytes), true);
+        Paper paper = Paper.on(DrawnFrames.terminal(bytes, SIZE), true);
         paper.show(with("R1 open"));
         bytes.reset();
         paper.show(with("R1 open"));
@@ -82,22 +79,13 @@ class PaperTest {
 
     @Test
     void cleared_it_has_neither_cursor_nor_whatever_else_wrote_there() throws IOException {
-        Paper paper = Paper.on(writingTo(bytes), true);
+        Paper paper = Paper.on(DrawnFrames.terminal(bytes, SIZE), true);
         paper.show(with("R1 open"));
         bytes.reset();
         paper.clear();
         paper.show(with("R1 open"));
         assertEquals(
                 "\u001b[0m\u001b[?25l\u001b[2J\u001b[0m\u001b[1;1HR1 open", bytes.toString(StandardCharsets.UTF_8));
-    }
-
-    private static ANSITerminal writingTo(OutputStream bytes) {
-        return new ANSITerminal(InputStream.nullInputStream(), bytes, StandardCharsets.UTF_8) {
-            @Override
-            protected TerminalSize findTerminalSize() {
-                return SIZE;
-            }
-        };
     }
 
     @ParameterizedTest
